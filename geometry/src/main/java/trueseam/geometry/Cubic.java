@@ -1,0 +1,170 @@
+package trueseam.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A cubic Bezier curve: it leaves its start towards the first handle and reaches its end from the second.
+ *
+ * @param start where it begins
+ * @param handle1 the handle of the start
+ * @param handle2 the handle of the end
+ * @param end where it ends
+ */
+public record Cubic(Point start, Point handle1, Point handle2, Point end) implements Segment {
+
+    /**
+     * The curve with given end directions whose handles have given lengths.
+     *
+     * @param start where it begins
+     * @param startHandle from the start to its handle, mm
+     * @param endHandle from the end back to its handle, mm
+     * @param end where it ends
+     * @return the curve
+     */
+    public static Cubic of(Point start, Vec startHandle, Vec endHandle, Point end) {
+        return new Cubic(start, start.plus(startHandle), end.plus(endHandle), end);
+    }
+
+    @Override
+    public Point at(double t) {
+        if (t == 0) {
+            return start;
+        }
+        if (t == 1) {
+            return end;
+        }
+        double s = 1 - t;
+        double a = s * s * s;
+        double b = 3 * s * s * t;
+        double c = 3 * s * t * t;
+        double d = t * t * t;
+        return new Point(
+                a * start.x() + b * handle1.x() + c * handle2.x() + d * end.x(),
+                a * start.y() + b * handle1.y() + c * handle2.y() + d * end.y());
+    }
+
+    @Override
+    public Vec derivative(double t) {
+        double s = 1 - t;
+        double a = 3 * s * s;
+        double b = 6 * s * t;
+        double c = 3 * t * t;
+        return new Vec(
+                a * (handle1.x() - start.x()) + b * (handle2.x() - handle1.x()) + c * (end.x() - handle2.x()),
+                a * (handle1.y() - start.y()) + b * (handle2.y() - handle1.y()) + c * (end.y() - handle2.y()));
+    }
+
+    @Override
+    public Vec secondDerivative(double t) {
+        double s = 6 * (1 - t);
+        double u = 6 * t;
+        return new Vec(
+                s * (handle2.x() - 2 * handle1.x() + start.x()) + u * (end.x() - 2 * handle2.x() + handle1.x()),
+                s * (handle2.y() - 2 * handle1.y() + start.y()) + u * (end.y() - 2 * handle2.y() + handle1.y()));
+    }
+
+    @Override
+    public Vec tangent(double t) {
+        Vec d = derivative(t);
+        // A handle on its end leaves no first derivative there; the next control point gives the direction.
+        if (d.length() > 1e-9 * (1 + start.distanceTo(end))) {
+            return d.unit();
+        }
+        Point from = t < 0.5 ? start : handle1.isNear(end, 1e-12) ? start : handle1;
+        Point to = t < 0.5 ? (handle2.isNear(start, 1e-12) ? end : handle2) : end;
+        return to.minus(from).unit();
+    }
+
+    @Override
+    public double length() {
+        return ArcLength.of(this, 0, 1);
+    }
+
+    @Override
+    public double lengthTo(double t) {
+        return ArcLength.of(this, 0, t);
+    }
+
+    @Override
+    public double parameterAt(double alongMm) {
+        return ArcLength.parameterAt(this, alongMm);
+    }
+
+    @Override
+    public Cubic between(double t0, double t1) {
+        if (t0 == 0 && t1 == 1) {
+            return this;
+        }
+        Point a = at(t0);
+        Point d = at(t1);
+        double third = (t1 - t0) / 3;
+        return new Cubic(
+                a, a.plus(derivative(t0).times(third)), d.minus(derivative(t1).times(third)), d);
+    }
+
+    @Override
+    public Cubic reversed() {
+        return new Cubic(end, handle2, handle1, start);
+    }
+
+    @Override
+    public Cubic moved(Motion m) {
+        return new Cubic(m.apply(start), m.apply(handle1), m.apply(handle2), m.apply(end));
+    }
+
+    @Override
+    public Bounds bounds() {
+        Bounds box = Bounds.of(start, end);
+        for (double t : extremes(start.x(), handle1.x(), handle2.x(), end.x())) {
+            box = box.with(at(t));
+        }
+        for (double t : extremes(start.y(), handle1.y(), handle2.y(), end.y())) {
+            box = box.with(at(t));
+        }
+        return box;
+    }
+
+    /** Where the derivative of one coordinate is zero inside (0, 1). */
+    private static List<Double> extremes(double p0, double p1, double p2, double p3) {
+        double a = p3 - 3 * p2 + 3 * p1 - p0;
+        double b = 2 * (p2 - 2 * p1 + p0);
+        double c = p1 - p0;
+        List<Double> found = new ArrayList<>(2);
+        // a t² + b t + c = 0 in the form that does not cancel.
+        double disc = b * b - 4 * a * c;
+        if (disc >= 0) {
+            double q = -(b + Math.copySign(Math.sqrt(disc), b)) / 2;
+            addInside(found, q / a);
+            addInside(found, c / q);
+        }
+        return found;
+    }
+
+    private static void addInside(List<Double> found, double t) {
+        if (0 < t && t < 1) {
+            found.add(t);
+        }
+    }
+
+    @Override
+    public double areaTerm() {
+        // Exact integral of (x dy - y dx) / 2 for a cubic in Bernstein form.
+        return (3 * start.minus(Point.ORIGIN).cross(handle1.minus(Point.ORIGIN)) * 2
+                        + 3 * start.minus(Point.ORIGIN).cross(handle2.minus(Point.ORIGIN))
+                        + start.minus(Point.ORIGIN).cross(end.minus(Point.ORIGIN))
+                        + 3 * handle1.minus(Point.ORIGIN).cross(handle2.minus(Point.ORIGIN))
+                        + 3 * handle1.minus(Point.ORIGIN).cross(end.minus(Point.ORIGIN))
+                        + 6 * handle2.minus(Point.ORIGIN).cross(end.minus(Point.ORIGIN)))
+                / 20;
+    }
+
+    @Override
+    public List<Double> crossings(Point through, Vec direction) {
+        return BernsteinRoots.of(
+                direction.cross(start.minus(through)),
+                direction.cross(handle1.minus(through)),
+                direction.cross(handle2.minus(through)),
+                direction.cross(end.minus(through)));
+    }
+}
