@@ -167,4 +167,29 @@ public record Cubic(Point start, Point handle1, Point handle2, Point end) implem
                 direction.cross(handle2.minus(through)),
                 direction.cross(end.minus(through)));
     }
+
+    /**
+     * Where the curve passes the same point twice. With {@code at(t) = a t³ + b t² + c t + start}, two parameters t and u
+     * meet when {@code (p² - q) a + p b + c = 0} with p = t + u and q = t u: linear in p once crossed with a.
+     *
+     * @return the two parameters in order, the same one twice for a cusp; empty if there is no such point, and also for
+     *     curves that lie within a straight line
+     */
+    public List<Double> selfCrossing() {
+        Vec c = handle1.minus(start).times(3);
+        Vec b = handle2.minus(handle1).times(3).minus(c);
+        Vec a = end.minus(start).minus(c).minus(b);
+        double bend = b.cross(a);
+        if (bend == 0) {
+            return List.of();
+        }
+        double p = -c.cross(a) / bend;
+        double q = p * p + b.times(p).plus(c).dot(a) / a.dot(a);
+        double disc = p * p - 4 * q;
+        double t = (p - Math.sqrt(Math.max(0, disc))) / 2;
+        double u = p - t;
+        // Rounding of a cusp or of a curve that ends where it began is inside; a true miss is not that near.
+        double near = 1e-12;
+        return disc >= -near && -near <= t && u <= 1 + near ? List.of(Math.max(0, t), Math.min(1, u)) : List.of();
+    }
 }

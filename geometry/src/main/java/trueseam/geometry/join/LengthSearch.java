@@ -1,0 +1,120 @@
+package trueseam.geometry.join;
+
+import trueseam.geometry.Cubic;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
+
+/**
+ * Finds how many times as long the handles must be for the curve to have a length. The velocity of the curve at each t is
+ * an affine function of that scale, its size therefore convex, and so is the length, an integral of sizes. At scale 0 the
+ * length is the chord, which nothing undercuts: so from 0 upwards the length never falls, and where it rises it has each
+ * value once. The one solution in the bracket is the only one and the gentlest.
+ */
+final class LengthSearch {
+
+    /** Handles a twentieth as long as the gentle ones: shorter would be a corner in all but name. */
+    private static final double SHORTEST_SCALE = 0.05;
+
+    private static final double LONGEST_SCALE = 8;
+    private static final double LENGTH_MM = 1e-10; // a tenth of what is promised
+    private static final int SCAN = 64;
+
+    private final Point a;
+    private final Vec startUnit;
+    private final Point b;
+    private final Vec endUnit;
+
+    LengthSearch(Point a, Vec startUnit, Point b, Vec endUnit) {
+        this.a = a;
+        this.startUnit = startUnit;
+        this.b = b;
+        this.endUnit = endUnit;
+    }
+
+    Cubic of(double lengthMm) {
+        double shortest = at(SHORTEST_SCALE).length();
+        Cubic gentle = at(1);
+        if (Math.abs(gentle.length() - lengthMm) <= LENGTH_MM && isPlain(gentle)) {
+            return gentle;
+        }
+        if (!(shortest - LENGTH_MM <= lengthMm && lengthMm <= at(LONGEST_SCALE).length())) {
+            throw outOfReach(lengthMm, shortest);
+        }
+        double scale = solve(lengthMm);
+        for (int i = 0;
+                i <= SCAN;
+                i++) { // a loop can open and pass out of the curve's end again: look at the way there
+            if (!isPlain(at(SHORTEST_SCALE + (scale - SHORTEST_SCALE) * i / SCAN))) {
+                throw outOfReach(lengthMm, shortest);
+            }
+        }
+        return at(scale);
+    }
+
+    private Cubic at(double scale) {
+        return Joining.scaled(a, startUnit, b, endUnit, scale);
+    }
+
+    /** False position with the Illinois correction: the bracket holds the one solution throughout. */
+    private double solve(double lengthMm) {
+        double lo = SHORTEST_SCALE;
+        double hi = LONGEST_SCALE;
+        double below = at(lo).length() - lengthMm;
+        double above = at(hi).length() - lengthMm;
+        int side = 0;
+        double scale = lo;
+        for (int i = 0; i < 200 && hi - lo > 1e-16 * hi; i++) {
+            scale = above > below && i % 3 != 2 ? (lo * above - hi * below) / (above - below) : (lo + hi) / 2;
+            double miss = at(scale).length() - lengthMm;
+            if (Math.abs(miss) <= LENGTH_MM) {
+                return scale;
+            }
+            if (miss < 0) {
+                lo = scale;
+                below = miss;
+                above = side < 0 ? above / 2 : above;
+                side = -1;
+            } else {
+                hi = scale;
+                above = miss;
+                below = side > 0 ? below / 2 : below;
+                side = 1;
+            }
+        }
+        return scale;
+    }
+
+    /** Whether the curve neither crosses itself nor stands still nor doubles back on a straight line. */
+    private boolean isPlain(Cubic c) {
+        Vec chord = b.minus(a);
+        double straight = 1e-12;
+        boolean within = Math.abs(chord.unit().cross(startUnit)) <= straight
+                && Math.abs(chord.unit().cross(endUnit)) <= straight;
+        if (within) {
+            return c.length() <= chord.length() + LENGTH_MM;
+        }
+        return c.selfCrossing().isEmpty();
+    }
+
+    private LengthOutOfReachException outOfReach(double lengthMm, double shortest) {
+        double lo = SHORTEST_SCALE;
+        double hi = LONGEST_SCALE;
+        for (int i = 1; i <= SCAN; i++) {
+            double scale = SHORTEST_SCALE + (LONGEST_SCALE - SHORTEST_SCALE) * i / SCAN;
+            if (!isPlain(at(scale))) {
+                hi = scale;
+                break;
+            }
+            lo = scale;
+        }
+        for (int i = 0; i < 40 && lo < hi; i++) {
+            double mid = (lo + hi) / 2;
+            if (isPlain(at(mid))) {
+                lo = mid;
+            } else {
+                hi = mid;
+            }
+        }
+        return new LengthOutOfReachException(a, b, lengthMm, shortest, at(lo).length());
+    }
+}
