@@ -1,0 +1,285 @@
+package trueseam.garment.flat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import trueseam.garment.measure.Measure;
+import trueseam.garment.pattern.Edge;
+import trueseam.garment.pattern.EdgeRole;
+import trueseam.garment.pattern.Landmark;
+import trueseam.garment.pattern.LevelName;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
+import trueseam.garment.pattern.PieceKind;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
+
+/**
+ * Measures a flat pattern.
+ *
+ * <table>
+ * <caption>How each measure is read (common practice)</caption>
+ * <tr><td>bust, hip</td><td>across each half piece at its level, darts left out, twice</td></tr>
+ * <tr><td>waist</td><td>along each waist edge, darts left out, twice; of a dress across at the waist level</td></tr>
+ * <tr><td>across front, back</td><td>centre to armhole at the level half way down the armhole, twice</td></tr>
+ * <tr><td>lengths at the centre</td><td>along the grain from the neck to the waist level</td></tr>
+ * <tr><td>upper arm</td><td>straight from underarm to underarm of the sleeve</td></tr>
+ * <tr><td>crotch depth</td><td>along the grain from the side waist to the crotch level</td></tr>
+ * <tr><td>crotch length</td><td>along the crotch edge, front and back apart</td></tr>
+ * </table>
+ */
+public final class FlatPattern {
+
+    private final Pattern pattern;
+
+    private FlatPattern(Pattern pattern) {
+        this.pattern = pattern;
+    }
+
+    /**
+     * Takes one measure of a pattern.
+     *
+     * @param pattern the pattern
+     * @param measure the measure
+     * @return the measure with its working, or nothing if the pattern has no piece to take it on
+     */
+    public static Optional<FlatMeasure> measure(Pattern pattern, Measure measure) {
+        List<FlatPart> parts = new FlatPattern(pattern).parts(measure);
+        return parts.isEmpty() ? Optional.empty() : Optional.of(new FlatMeasure(measure, parts));
+    }
+
+    /**
+     * Takes every measure that the pattern has.
+     *
+     * @param pattern the pattern
+     * @return the measures, in the order of {@link Measure}
+     */
+    public static List<FlatMeasure> all(Pattern pattern) {
+        List<FlatMeasure> found = new ArrayList<>();
+        for (Measure measure : Measure.values()) {
+            measure(pattern, measure).ifPresent(found::add);
+        }
+        return List.copyOf(found);
+    }
+
+    private List<FlatPart> parts(Measure measure) {
+        return switch (measure) {
+            case BUST_GIRTH, CHEST_GIRTH -> across(LevelName.BUST, PieceKind::isUpper, "across at the bust level", 2);
+            case WAIST_GIRTH -> waist();
+            case HIP_GIRTH ->
+                across(LevelName.HIP, k -> k.isSkirt() || k.isDress() || k.isTrouser(), "across at the hip level", 2);
+            case ACROSS_FRONT_WIDTH ->
+                across(LevelName.ACROSS, k -> k.isUpper() && k.isFront(), "centre front to armhole", 2);
+            case ACROSS_BACK_WIDTH ->
+                across(LevelName.ACROSS, k -> k.isUpper() && k.isBack(), "centre back to armhole", 2);
+            case SHOULDER_LENGTH ->
+                along(EdgeRole.SHOULDER, k -> k.isUpper() && k.isFront(), "along the front shoulder seam", 1);
+            case NECK_BASE_GIRTH -> along(EdgeRole.NECK, PieceKind::isUpper, "along the neck line", 2);
+            case ARMSCYE_GIRTH -> along(EdgeRole.ARMHOLE, PieceKind::isUpper, "along the armhole", 1);
+            case BACK_WAIST_LENGTH -> neckToWaist(k -> k.isUpper() && k.isBack());
+            case FRONT_WAIST_LENGTH -> neckToWaist(k -> k.isUpper() && k.isFront());
+            case FRONT_WAIST_LENGTH_OVER_BUST -> overBust();
+            case BUST_POINT_HEIGHT -> bustPointHeight();
+            case BUST_POINT_WIDTH -> bustPointWidth();
+            case UPPER_ARM_GIRTH -> upperArm();
+            case ELBOW_GIRTH -> across(LevelName.ELBOW, k -> k == PieceKind.SLEEVE, "across at the elbow level", 1);
+            case WRIST_GIRTH -> along(EdgeRole.WRIST, k -> k == PieceKind.SLEEVE, "along the wrist edge", 1);
+            case ARM_LENGTH -> sleeveLength();
+            case UPPER_ARM_LENGTH -> crownToElbow();
+            case SKIRT_LENGTH -> along(EdgeRole.CENTRE, k -> k == PieceKind.SKIRT_FRONT, "along the centre front", 1);
+            case DRESS_LENGTH -> along(EdgeRole.CENTRE, k -> k == PieceKind.DRESS_BACK, "along the centre back", 1);
+            case BODY_RISE -> crotchDepth();
+            case FRONT_CROTCH_LENGTH ->
+                along(EdgeRole.CROTCH, k -> k == PieceKind.TROUSER_FRONT, "along the front crotch seam", 1);
+            case BACK_CROTCH_LENGTH ->
+                along(EdgeRole.CROTCH, k -> k == PieceKind.TROUSER_BACK, "along the back crotch seam", 1);
+            case TOTAL_CROTCH_LENGTH -> along(EdgeRole.CROTCH, PieceKind::isTrouser, "along the crotch seam", 1);
+            case THIGH_GIRTH -> across(LevelName.CROTCH, PieceKind::isTrouser, "across at the crotch level", 1);
+            case KNEE_GIRTH -> across(LevelName.KNEE, PieceKind::isTrouser, "across at the knee level", 1);
+            case INSIDE_LEG_LENGTH ->
+                along(EdgeRole.INSEAM, k -> k == PieceKind.TROUSER_FRONT, "along the front inseam", 1);
+            case TROUSER_LENGTH -> along(EdgeRole.SIDE, k -> k == PieceKind.TROUSER_FRONT, "along the outseam", 1);
+            case WAIST_TO_HIP -> waistToHip();
+            case STATURE,
+                    UPPER_CHEST_GIRTH,
+                    UNDER_BUST_GIRTH,
+                    ACROSS_BACK_SHOULDER_WIDTH,
+                    SHOULDER_SLOPE,
+                    NECK_GIRTH,
+                    SCYE_DEPTH,
+                    TOP_HIP_GIRTH,
+                    NAPE_TO_WRIST_LENGTH,
+                    TRUNK_CIRCUMFERENCE,
+                    CALF_GIRTH,
+                    ANKLE_GIRTH,
+                    OUTSIDE_LEG_LENGTH,
+                    KNEE_HEIGHT -> List.of();
+        };
+    }
+
+    private List<FlatPart> across(LevelName level, Predicate<PieceKind> on, String what, int times) {
+        List<FlatPart> parts = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            OptionalDouble y = piece.level(level);
+            if (on.test(piece.kind()) && y.isPresent()) {
+                Span.at(piece, y.getAsDouble())
+                        .ifPresent(span -> parts.add(new FlatPart(piece.name(), what, span.widthMm(), times)));
+            }
+        }
+        return parts;
+    }
+
+    private List<FlatPart> along(EdgeRole role, Predicate<PieceKind> on, String what, int times) {
+        List<FlatPart> parts = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            List<Edge> edges = on.test(piece.kind()) ? piece.edgesOf(role) : List.of();
+            if (!edges.isEmpty()) {
+                double mm = 0;
+                for (Edge edge : edges) {
+                    mm += piece.sewnLength(edge.name());
+                }
+                parts.add(new FlatPart(piece.name(), what, mm, times));
+            }
+        }
+        return parts;
+    }
+
+    private List<FlatPart> waist() {
+        List<FlatPart> parts = new ArrayList<>(
+                along(EdgeRole.WAIST, k -> k.isUpper() || k.isSkirt() || k.isTrouser(), "along the waist edge", 2));
+        parts.addAll(across(LevelName.WAIST, PieceKind::isDress, "across at the waist level", 2));
+        return parts;
+    }
+
+    private List<FlatPart> neckToWaist(Predicate<PieceKind> on) {
+        List<FlatPart> parts = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            Optional<Edge> centre = piece.firstOf(EdgeRole.CENTRE);
+            OptionalDouble waist = piece.level(LevelName.WAIST);
+            if (on.test(piece.kind()) && centre.isPresent() && waist.isPresent()) {
+                double top = centre.get().path().start().y();
+                parts.add(new FlatPart(
+                        piece.name(), "along the centre from neck to waist", top - waist.getAsDouble(), 1));
+            }
+        }
+        return parts;
+    }
+
+    private Optional<Piece> upperFront() {
+        return pattern.firstOf(PieceKind.BODICE_FRONT).or(() -> pattern.firstOf(PieceKind.DRESS_FRONT));
+    }
+
+    private static Optional<Point> neckPoint(Piece piece) {
+        return piece.firstOf(EdgeRole.SHOULDER).map(edge -> edge.path().end());
+    }
+
+    private List<FlatPart> bustPointHeight() {
+        return upperFront()
+                .flatMap(piece -> neckPoint(piece).flatMap(neck -> piece.landmark(Landmark.BUST_POINT)
+                        .map(bust -> new FlatPart(piece.name(), "neck point to bust point", neck.distanceTo(bust), 1))))
+                .map(List::of)
+                .orElse(List.of());
+    }
+
+    private List<FlatPart> overBust() {
+        return upperFront()
+                .filter(piece -> piece.level(LevelName.WAIST).isPresent())
+                .flatMap(piece -> neckPoint(piece).flatMap(neck -> piece.landmark(Landmark.BUST_POINT)
+                        .map(bust -> new FlatPart(
+                                piece.name(),
+                                "neck point over the bust point to the waist level",
+                                neck.distanceTo(bust)
+                                        + bust.y()
+                                        - piece.level(LevelName.WAIST).getAsDouble(),
+                                1))))
+                .map(List::of)
+                .orElse(List.of());
+    }
+
+    private List<FlatPart> bustPointWidth() {
+        return upperFront()
+                .flatMap(piece -> piece.landmark(Landmark.BUST_POINT).flatMap(bust -> piece.firstOf(EdgeRole.CENTRE)
+                        .map(centre -> new FlatPart(
+                                piece.name(),
+                                "centre front to bust point",
+                                bust.x() - centre.path().end().x(),
+                                2))))
+                .map(List::of)
+                .orElse(List.of());
+    }
+
+    private Optional<Piece> sleeve() {
+        return pattern.firstOf(PieceKind.SLEEVE);
+    }
+
+    private List<FlatPart> upperArm() {
+        return sleeve().filter(piece -> piece.edgesOf(EdgeRole.CAP).size() == 2)
+                .map(piece -> {
+                    List<Edge> caps = piece.edgesOf(EdgeRole.CAP);
+                    double mm = caps.get(0)
+                            .path()
+                            .start()
+                            .distanceTo(caps.get(1).path().end());
+                    return List.of(new FlatPart(piece.name(), "underarm to underarm", mm, 1));
+                })
+                .orElse(List.of());
+    }
+
+    private static Point crown(Piece sleeve) {
+        return sleeve.edgesOf(EdgeRole.CAP).get(0).path().end();
+    }
+
+    private List<FlatPart> sleeveLength() {
+        return sleeve().filter(piece -> piece.edgesOf(EdgeRole.CAP).size() == 2)
+                .flatMap(piece -> piece.firstOf(EdgeRole.WRIST).map(wrist -> {
+                    Point crown = crown(piece);
+                    double low = wrist.path().crossings(crown, new Vec(0, 1)).stream()
+                            .findFirst()
+                            .map(place -> place.point().y())
+                            .orElse(wrist.path().start().y());
+                    return List.of(new FlatPart(piece.name(), "crown to wrist edge", crown.y() - low, 1));
+                }))
+                .orElse(List.of());
+    }
+
+    private List<FlatPart> crownToElbow() {
+        return sleeve().filter(piece -> piece.level(LevelName.ELBOW).isPresent()
+                        && !piece.edgesOf(EdgeRole.CAP).isEmpty())
+                .map(piece -> List.of(new FlatPart(
+                        piece.name(),
+                        "crown to elbow level",
+                        crown(piece).y() - piece.level(LevelName.ELBOW).getAsDouble(),
+                        1)))
+                .orElse(List.of());
+    }
+
+    private List<FlatPart> crotchDepth() {
+        return pattern.firstOf(PieceKind.TROUSER_FRONT)
+                .filter(piece -> piece.level(LevelName.CROTCH).isPresent())
+                .flatMap(piece -> piece.firstOf(EdgeRole.SIDE)
+                        .map(side -> List.of(new FlatPart(
+                                piece.name(),
+                                "side waist to crotch level",
+                                side.path().end().y()
+                                        - piece.level(LevelName.CROTCH).getAsDouble(),
+                                1))))
+                .orElse(List.of());
+    }
+
+    private List<FlatPart> waistToHip() {
+        for (Piece piece : pattern.pieces()) {
+            OptionalDouble hip = piece.level(LevelName.HIP);
+            Optional<Edge> side = piece.firstOf(EdgeRole.SIDE);
+            if (piece.kind().isFront() && !piece.kind().isDress() && hip.isPresent() && side.isPresent()) {
+                var place = side.get().path().atLevel(hip.getAsDouble());
+                if (place.isPresent()) {
+                    double mm = side.get().length() - place.get().alongMm();
+                    return List.of(new FlatPart(piece.name(), "side waist to hip level along the side", mm, 1));
+                }
+            }
+        }
+        return List.of();
+    }
+}
