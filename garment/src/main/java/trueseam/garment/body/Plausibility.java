@@ -79,16 +79,17 @@ public record Plausibility(List<Limit> limits) {
         if (limit.usualFromMm() <= mm && mm <= limit.usualToMm()) {
             return Optional.empty();
         }
-        String usual = "usual is " + show(limit.usualFromMm()) + " to " + show(limit.usualToMm());
+        String surveyed = show(limit.usualFromMm()) + " to " + show(limit.usualToMm());
         String slip = otherUnit(limit, mm);
+        String term = limit.measure().term();
         if (mm < limit.impossibleBelowMm() || limit.impossibleAboveMm() < mm) {
             return Optional.of(Finding.failure(
-                    limit.measure().term(),
-                    show(mm) + " cannot be right (" + usual + ")" + slip + "; measure it again."));
+                    term,
+                    show(mm) + " cannot be right, surveyed people have " + surveyed + slip + "; measure it again."));
         }
         return Optional.of(Finding.warning(
-                limit.measure().term(),
-                show(mm) + " is rare (" + usual + ")" + slip
+                term,
+                show(mm) + " is outside what 998 of 1000 surveyed people have, " + surveyed + slip
                         + "; look once more whether it was read and written right."));
     }
 
@@ -98,7 +99,7 @@ public record Plausibility(List<Limit> limits) {
             for (LengthUnit written : LengthUnit.values()) {
                 double other = mm / written.mm() * meant.mm();
                 if (meant != written && limit.usualFromMm() <= other && other <= limit.usualToMm()) {
-                    return "; were " + meant.sign() + " meant instead of " + written.sign() + "?";
+                    return " (were " + meant.sign() + " meant instead of " + written.sign() + "?)";
                 }
             }
         }
