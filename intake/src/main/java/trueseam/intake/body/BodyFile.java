@@ -1,0 +1,34 @@
+package trueseam.intake.body;
+
+import java.util.List;
+import trueseam.garment.body.Body;
+import trueseam.garment.finding.Finding;
+import trueseam.garment.finding.Severity;
+
+/**
+ * A body as read from a file.
+ *
+ * @param body the readings that could be read
+ * @param findings what could not, or is doubtful, each with its line
+ */
+public record BodyFile(Body body, List<Finding> findings) {
+
+    /**
+     * Keeps a copy of the findings.
+     *
+     * @param body as of the record
+     * @param findings as of the record
+     */
+    public BodyFile {
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Whether something in the file could not be used.
+     *
+     * @return true when a finding is a failure
+     */
+    public boolean hasFailures() {
+        return findings.stream().anyMatch(finding -> finding.severity() == Severity.FAILURE);
+    }
+}
