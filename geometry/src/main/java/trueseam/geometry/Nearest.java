@@ -1,34 +1,44 @@
 package trueseam.geometry;
 
 /**
- * The nearest place of a path to a point: each curve is sampled, and every sample that is nearer than both neighbours
- * starts a golden-section search of the distance between them. Sixteen samples a curve are enough for cubics drawn in one
- * direction (a quarter turn each); a curve with a loop tighter than its sixteenth may hide a nearer place.
+ * The nearest place of a path to a point. Where a curve comes nearest, either an end lies or the way to the point is square
+ * to the curve: {@code (at(t) - p) . derivative(t) = 0}, a polynomial of degree five whose zeros are all found. Source for
+ * its Bernstein values: P. J. Schneider, "Solving the nearest-point-on-curve problem", Graphics Gems (1990).
  */
 final class Nearest {
 
-    private static final int SAMPLES = 16;
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+    /** Share of control point i and side j in value i + j: C(3, i) C(2, j) / C(5, i + j). */
+    private static final double[][] SHARE = {{1, 0.4, 0.1}, {0.6, 0.6, 0.3}, {0.3, 0.6, 0.6}, {0.1, 0.4, 1}};
 
     private Nearest() {}
 
     static PathPlace on(Path path, Point p) {
         double best = Double.POSITIVE_INFINITY;
-        double bestAlong = 0;
-        Point bestPoint = path.start();
-        double before = 0;
+        int bestStroke = 0;
+        double bestT = 0;
+        int i = 0;
         for (Segment s : path.segments()) {
-            double t = parameter(s, p);
-            Point q = s.at(t);
-            double d = q.distanceTo(p);
-            if (d < best) {
-                best = d;
-                bestAlong = before + s.lengthTo(t);
-                bestPoint = q;
+            if (!(s instanceof Cubic c) || leastDistance(c, p) < best) {
+                double t = parameter(s, p);
+                double d = s.at(t).distanceTo(p);
+                if (d < best) {
+                    best = d;
+                    bestStroke = i;
+                    bestT = t;
+                }
             }
-            before += s.length();
+            i++;
         }
-        return new PathPlace(bestAlong, bestPoint);
+        Segment s = path.segments().get(bestStroke);
+        return new PathPlace(path.startOf(bestStroke) + s.lengthTo(bestT), s.at(bestT));
+    }
+
+    /** To the box of the control points, which holds the curve: it is never nearer than this. */
+    private static double leastDistance(Cubic c, Point p) {
+        Bounds box = Bounds.of(c.start(), c.end()).with(Bounds.of(c.handle1(), c.handle2()));
+        double dx = Math.max(0, Math.max(box.minX() - p.x(), p.x() - box.maxX()));
+        double dy = Math.max(0, Math.max(box.minY() - p.y(), p.y() - box.maxY()));
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     private static double parameter(Segment s, Point p) {
@@ -37,51 +47,40 @@ final class Nearest {
             double square = d.dot(d);
             return square > 0 ? Math.min(1, Math.max(0, p.minus(line.start()).dot(d) / square)) : 0;
         }
-        double[] distance = new double[SAMPLES + 1];
-        for (int i = 0; i <= SAMPLES; i++) {
-            distance[i] = s.at((double) i / SAMPLES).distanceTo(p);
-        }
-        double best = distance[0] <= distance[SAMPLES] ? 0 : 1;
-        double bestDistance = Math.min(distance[0], distance[SAMPLES]);
-        for (int i = 0; i <= SAMPLES; i++) {
-            boolean nearerThanLast = i == 0 || distance[i] <= distance[i - 1];
-            boolean nearerThanNext = i == SAMPLES || distance[i] <= distance[i + 1];
-            if (nearerThanLast && nearerThanNext) {
-                double t = refine(s, p, Math.max(0, (i - 1.0) / SAMPLES), Math.min(1, (i + 1.0) / SAMPLES));
-                double d = s.at(t).distanceTo(p);
-                if (d < bestDistance) {
-                    bestDistance = d;
-                    best = t;
-                }
+        double best = 0;
+        double bestDistance = s.at(0).distanceTo(p);
+        for (double t : BernsteinRoots.of(squareTo((Cubic) s, p))) {
+            double d = s.at(t).distanceTo(p);
+            if (d < bestDistance) {
+                best = t;
+                bestDistance = d;
             }
         }
-        return best;
+        return s.at(1).distanceTo(p) < bestDistance ? 1 : best;
     }
 
-    /** Golden section to a coarse bracket, then Newton on (at(t) - p) . derivative(t) = 0 for the last digits. */
-    private static double refine(Segment s, Point p, double lo, double hi) {
-        double a = lo;
-        double b = hi;
-        for (int i = 0; i < 24; i++) {
-            double left = b - GOLDEN * (b - a);
-            double right = a + GOLDEN * (b - a);
-            if (s.at(left).distanceTo(p) <= s.at(right).distanceTo(p)) {
-                b = right;
-            } else {
-                a = left;
+    /** The Bernstein values of {@code (at(t) - p) . derivative(t) / 3}. */
+    private static double[] squareTo(Cubic c, Point p) {
+        double[] x = {
+            c.start().x() - p.x(),
+            c.handle1().x() - p.x(),
+            c.handle2().x() - p.x(),
+            c.end().x() - p.x()
+        };
+        double[] y = {
+            c.start().y() - p.y(),
+            c.handle1().y() - p.y(),
+            c.handle2().y() - p.y(),
+            c.end().y() - p.y()
+        };
+        double[] value = new double[6];
+        for (int j = 0; j < 3; j++) {
+            double sideX = x[j + 1] - x[j];
+            double sideY = y[j + 1] - y[j];
+            for (int i = 0; i < 4; i++) {
+                value[i + j] += SHARE[i][j] * (x[i] * sideX + y[i] * sideY);
             }
         }
-        double t = (a + b) / 2;
-        for (int i = 0; i < 6; i++) {
-            Vec away = s.at(t).minus(p);
-            Vec d = s.derivative(t);
-            double slope = d.dot(d) + away.dot(s.secondDerivative(t));
-            double next = t - away.dot(d) / slope;
-            if (!(lo <= next && next <= hi)) {
-                return t;
-            }
-            t = next;
-        }
-        return t;
+        return value;
     }
 }

@@ -189,7 +189,13 @@ public final class Path {
         throw new GeometryException("A path of no length at " + start() + " has no direction.");
     }
 
-    private double startOf(int stroke) {
+    /**
+     * Where a stroke begins.
+     *
+     * @param stroke index in {@link #segments()}
+     * @return length from the start of the path, mm
+     */
+    public double startOf(int stroke) {
         return stroke == 0 ? 0 : ends[stroke - 1];
     }
 
