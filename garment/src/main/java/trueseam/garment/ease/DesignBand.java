@@ -17,6 +17,9 @@ import trueseam.garment.length.LengthUnit;
  */
 public record DesignBand(Style style, String name, double fromMm, double toMm) {
 
+    /** Far below what a tape shows: 3 in computed as a difference must still count as 3 in. */
+    private static final double ROUNDING_MM = 1e-6;
+
     private static final List<DesignBand> STANDARD = readStandard();
 
     /** What is worn; a jacket goes over a blouse and a coat over a jacket, so they need more. */
@@ -58,7 +61,7 @@ public record DesignBand(Style style, String name, double fromMm, double toMm) {
 
     /** A band without upper end starts just above its lower one: over 8 in, not from 8 in. */
     private boolean startsAtOrBelow(double easeMm) {
-        return toMm == Double.POSITIVE_INFINITY ? fromMm < easeMm : fromMm <= easeMm;
+        return toMm == Double.POSITIVE_INFINITY ? fromMm + ROUNDING_MM < easeMm : fromMm <= easeMm + ROUNDING_MM;
     }
 
     private static List<DesignBand> readStandard() {
