@@ -22,6 +22,6 @@ public final class ExactLength {
         String shown = format.show(mm);
         return Length.parse(shown, wished).mm() == mm
                 ? shown
-                : BigDecimal.valueOf(mm).toPlainString() + " mm";
+                : BigDecimal.valueOf(mm).stripTrailingZeros().toPlainString() + " mm";
     }
 }

@@ -3,6 +3,7 @@ package trueseam.intake.sheet;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.databind.SequenceWriter;
+import com.fasterxml.jackson.dataformat.csv.CsvGenerator;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
@@ -31,6 +32,7 @@ public record Sheet(String file, Map<String, String> remarks, List<String> heade
             .enable(CsvParser.Feature.WRAP_AS_ARRAY)
             .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
             .enable(CsvParser.Feature.ALLOW_COMMENTS)
+            .enable(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING)
             .build();
 
     /**
