@@ -1,0 +1,216 @@
+package trueseam.fitting.tissue;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import trueseam.garment.pattern.Edge;
+import trueseam.garment.pattern.Piece;
+import trueseam.geometry.Line;
+import trueseam.geometry.Motion;
+import trueseam.geometry.Path;
+import trueseam.geometry.Point;
+import trueseam.geometry.Segment;
+import trueseam.geometry.Vec;
+import trueseam.geometry.join.Joining;
+
+/** Puts the traced and joined lines of a sheet of tissue together to a piece, edge by edge in the order of the outline. */
+final class Assembly {
+
+    /** Two traced lines that meet: rounding of a chain of motions, not a gap. */
+    private static final double MEET_MM = 1e-6;
+
+    private final Piece piece;
+    private final List<Item> items = new ArrayList<>();
+    private final List<Tissue.Transferred> transferred;
+
+    /** A traced stretch, or a gap with the line that closes it. */
+    private static final class Item {
+        final Stretch stretch;
+        final Optional<Motion> motion;
+        final Optional<Step.Join> join;
+        Optional<Path> path = Optional.empty();
+
+        Item(Stretch stretch, Optional<Motion> motion, Optional<Step.Join> join) {
+            this.stretch = stretch;
+            this.motion = motion;
+            this.join = join;
+        }
+    }
+
+    Assembly(Piece piece, List<Tissue.Traced> traced, List<Step.Join> joins, List<Tissue.Transferred> transferred) {
+        this.piece = piece;
+        this.transferred = List.copyOf(transferred);
+        for (Edge edge : piece.edges()) {
+            collect(edge, traced, joins);
+        }
+        drawJoins();
+    }
+
+    private void collect(Edge edge, List<Tissue.Traced> traced, List<Step.Join> joins) {
+        List<Item> here = new ArrayList<>();
+        for (Tissue.Traced t : traced) {
+            if (t.stretch().edge().equals(edge.name()) && t.stretch().lengthMm() > 0) {
+                Item item = new Item(t.stretch(), Optional.of(t.motion()), Optional.empty());
+                Path part = edge.path().part(t.stretch().fromMm(), t.stretch().toMm());
+                item.path = Optional.of(t.motion().equals(Motion.NONE) ? part : part.moved(t.motion()));
+                here.add(item);
+            }
+        }
+        for (Step.Join join : joins) {
+            if (join.gap().edge().equals(edge.name())) {
+                here.add(new Item(join.gap(), Optional.empty(), Optional.of(join)));
+            }
+        }
+        here.sort(
+                Comparator.comparingDouble((Item i) -> i.stretch.fromMm()).thenComparingDouble(i -> i.stretch.toMm()));
+        double reached = 0;
+        for (Item item : here) {
+            if (Math.abs(item.stretch.fromMm() - reached) > MEET_MM) {
+                throw new TissueException(
+                        piece.name(),
+                        edge.name(),
+                        "the edge is " + (item.stretch.fromMm() > reached ? "not drawn" : "drawn twice") + " between "
+                                + Math.min(reached, item.stretch.fromMm()) + " and "
+                                + Math.max(reached, item.stretch.fromMm()) + " mm; trace or join every part once.");
+            }
+            reached = item.stretch.toMm();
+        }
+        if (Math.abs(edge.length() - reached) > MEET_MM) {
+            throw new TissueException(
+                    piece.name(), edge.name(), "the edge is not drawn from " + reached + " mm to its end.");
+        }
+        items.addAll(here);
+    }
+
+    private void drawJoins() {
+        for (int i = 0; i < items.size(); i++) {
+            Item item = items.get(i);
+            if (item.join.isPresent()) {
+                Item before = items.get((i + items.size() - 1) % items.size());
+                Item after = items.get((i + 1) % items.size());
+                item.path = Optional.of(draw(item, before, after));
+            }
+        }
+    }
+
+    private Path draw(Item item, Item before, Item after) {
+        if (before.motion.isEmpty() || after.motion.isEmpty()) {
+            throw new TissueException(
+                    piece.name(),
+                    item.stretch.edge(),
+                    "a joined line needs a traced line at both ends; two joined lines meet here.");
+        }
+        Point a = before.path.orElseThrow().end();
+        Point b = after.path.orElseThrow().start();
+        JoinForm form = item.join.orElseThrow().form();
+        if (form instanceof JoinForm.Curve curve && !a.isNear(b, MEET_MM)) {
+            return Path.of(curve(item, curve, a, before.motion.get(), b, after.motion.get()));
+        }
+        return Path.of(new Line(a, b));
+    }
+
+    private Segment curve(Item item, JoinForm.Curve form, Point a, Motion atStart, Point b, Motion atEnd) {
+        Path edge = piece.edge(item.stretch.edge()).path();
+        Optional<Vec> start = direction(form.start(), edge, item.stretch.fromMm(), true, atStart);
+        Optional<Vec> end = direction(form.end(), edge, item.stretch.toMm(), false, atEnd);
+        Vec chord = b.minus(a);
+        if (form.lengthMm().isPresent()) {
+            return Joining.smoothOfLength(
+                    a,
+                    start.orElse(chord),
+                    b,
+                    end.orElse(chord),
+                    form.lengthMm().getAsDouble());
+        }
+        if (start.isEmpty() && end.isEmpty()) {
+            return new Line(a, b);
+        }
+        if (start.isEmpty()) {
+            return Joining.tangentToEnd(a, b, end.get());
+        }
+        return end.isEmpty()
+                ? Joining.tangentFromStart(a, start.get(), b)
+                : Joining.smooth(a, start.get(), b, end.get());
+    }
+
+    private static Optional<Vec> direction(
+            Direction wanted, Path edge, double alongMm, boolean leaving, Motion beside) {
+        if (wanted instanceof Direction.Towards towards) {
+            return Optional.of(towards.tangent());
+        }
+        if (wanted instanceof Direction.AsDrawn) {
+            Vec drawn = leaving ? leavingTangent(edge, alongMm) : arrivingTangent(edge, alongMm);
+            return Optional.of(beside.apply(drawn));
+        }
+        return Optional.empty();
+    }
+
+    private static Vec leavingTangent(Path edge, double alongMm) {
+        return alongMm >= edge.length() - MEET_MM ? edge.endTangent() : edge.tangentAt(alongMm);
+    }
+
+    /** At a corner inside an edge the direction of arrival is that of the stroke before it. */
+    private static Vec arrivingTangent(Path edge, double alongMm) {
+        return alongMm <= MEET_MM ? edge.startTangent() : edge.part(0, alongMm).endTangent();
+    }
+
+    Optional<Path> drawnFor(Step.Join join) {
+        for (Item item : items) {
+            if (item.join.isPresent() && item.join.get().equals(join)) {
+                return item.path.filter(path -> path.length() > MEET_MM);
+            }
+        }
+        return Optional.empty();
+    }
+
+    Worked worked() {
+        List<Edge> edges = new ArrayList<>();
+        List<Run> runs = new ArrayList<>();
+        List<Riders.Carried> carried = new ArrayList<>();
+        Item last = items.get(items.size() - 1);
+        for (Edge edge : piece.edges()) {
+            Path drawn = null;
+            double along = 0;
+            for (Item item : items) {
+                if (!item.stretch.edge().equals(edge.name())) {
+                    continue;
+                }
+                Path path = item.path.orElseThrow();
+                checkMeets(last, item);
+                last = item;
+                double mm = path.length();
+                if (mm <= MEET_MM && item.join.isPresent()) {
+                    continue;
+                }
+                drawn = drawn == null ? path : drawn.then(path);
+                runs.add(new Run(
+                        edge.name(),
+                        along,
+                        along + mm,
+                        item.motion.map(motion -> new Run.Origin(item.stretch, motion))));
+                carried.add(new Riders.Carried(item.stretch, item.motion, along, mm));
+                along += mm;
+            }
+            if (drawn == null) {
+                throw new TissueException(piece.name(), edge.name(), "nothing of this edge is left.");
+            }
+            edges.add(edge.withPath(drawn));
+        }
+        return new Worked(new Riders(piece, carried, transferred).ridingOn(edges), runs);
+    }
+
+    private void checkMeets(Item before, Item item) {
+        double gap = before.path
+                .orElseThrow()
+                .end()
+                .distanceTo(item.path.orElseThrow().start());
+        if (gap > MEET_MM) {
+            throw new TissueException(
+                    piece.name(),
+                    item.stretch.edge(),
+                    "a gap of " + gap + " mm is left between the traced lines at " + item.stretch.fromMm()
+                            + " mm; join it.");
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package trueseam.fitting.tissue;
+
+import java.util.Locale;
+import trueseam.geometry.OutOfReachException;
+
+/** A pivot was asked to carry a place farther than the pattern reaches about the pin. Nothing is clamped. */
+public class BeyondReachException extends TissueException {
+
+    private static final long serialVersionUID = 1L;
+
+    private final double wantedMm;
+    private final double reachMm;
+
+    /**
+     * Holds the whole case.
+     *
+     * @param piece the piece
+     * @param pin the pinned place
+     * @param place the place that was to move
+     * @param cause what geometry said
+     */
+    public BeyondReachException(String piece, Place pin, Place place, OutOfReachException cause) {
+        super(
+                piece,
+                place.word(),
+                String.format(
+                        Locale.ROOT,
+                        "%.1f mm wanted, %.1f mm reachable from the %s; share it over more edges or take another size.",
+                        cause.wantedMm(),
+                        cause.reachMm(),
+                        pin.word()));
+        this.wantedMm = cause.wantedMm();
+        this.reachMm = cause.reachMm();
+    }
+
+    /**
+     * What was asked.
+     *
+     * @return mm
+     */
+    public double wantedMm() {
+        return wantedMm;
+    }
+
+    /**
+     * What is possible.
+     *
+     * @return the largest movement that way, mm
+     */
+    public double reachMm() {
+        return reachMm;
+    }
+}

@@ -1,0 +1,151 @@
+package trueseam.fitting.tissue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trueseam.garment.pattern.Dart;
+import trueseam.garment.pattern.Edge;
+import trueseam.garment.pattern.Grain;
+import trueseam.garment.pattern.Landmark;
+import trueseam.garment.pattern.Level;
+import trueseam.garment.pattern.Marking;
+import trueseam.garment.pattern.Notch;
+import trueseam.garment.pattern.Piece;
+import trueseam.geometry.Motion;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
+
+/** Carries over what rides on the outline or lies inside: darts, notches, landmarks, levels, grain. */
+final class Riders {
+
+    private static final double SAME_PLACE_MM = 1e-6;
+
+    private final Piece piece;
+    private final List<Carried> carried;
+    private final List<Tissue.Transferred> transferred;
+
+    /** A part of the new outline: the old stretch it stands for, its motion if traced, its place on the new edge. */
+    record Carried(Stretch old, Optional<Motion> motion, double newFromMm, double newMm) {}
+
+    Riders(Piece piece, List<Carried> carried, List<Tissue.Transferred> transferred) {
+        this.piece = piece;
+        this.carried = List.copyOf(carried);
+        this.transferred = transferred;
+    }
+
+    Piece ridingOn(List<Edge> edges) {
+        List<Dart> darts = new ArrayList<>();
+        for (Dart dart : piece.darts()) {
+            darts.add(dart instanceof Dart.EdgeDart d ? edgeDart(d, edges) : diamond((Dart.DiamondDart) dart));
+        }
+        List<Notch> notches = new ArrayList<>();
+        for (Notch notch : piece.notches()) {
+            notches.add(new Notch(notch.edge(), newPlace(notch.edge(), notch.atMm()), notch.kind()));
+        }
+        List<Landmark> landmarks = new ArrayList<>();
+        for (Landmark landmark : piece.landmarks()) {
+            landmarks.add(new Landmark(landmark.name(), inside(landmark.at())));
+        }
+        List<Level> levels = new ArrayList<>();
+        for (Level level : piece.levels()) {
+            levels.add(new Level(level.name(), inside(new Point(0, level.y())).y()));
+        }
+        List<Marking> markings = new ArrayList<>();
+        for (Marking marking : piece.markings()) {
+            markings.add(new Marking(
+                    marking.name(), marking.path().moved(motionAt(marking.path().start()))));
+        }
+        Grain grain =
+                new Grain(inside(piece.grain().from()), inside(piece.grain().to()));
+        return new Piece(
+                piece.name(),
+                piece.kind(),
+                piece.cutCount(),
+                piece.fold(),
+                edges,
+                darts,
+                notches,
+                landmarks,
+                levels,
+                markings,
+                grain);
+    }
+
+    private Motion motionAt(Point p) {
+        Motion motion = Motion.NONE;
+        for (Tissue.Transferred t : transferred) {
+            if (p.y() < t.belowY()) {
+                motion = t.motion();
+            }
+        }
+        return motion;
+    }
+
+    private Point inside(Point p) {
+        return motionAt(p).apply(p);
+    }
+
+    private Dart diamond(Dart.DiamondDart d) {
+        return new Dart.DiamondDart(d.name(), inside(d.top()), inside(d.bottom()), inside(d.left()), inside(d.right()));
+    }
+
+    /** A dart goes with its edge as a whole, point included, unless the pattern was parted between mouth and point. */
+    private Dart edgeDart(Dart.EdgeDart d, List<Edge> edges) {
+        Carried on = carrying(d);
+        Motion motion = on.motion().orElseThrow();
+        double from = on.newFromMm() + d.fromMm() - on.old().fromMm();
+        double to = on.newFromMm() + d.toMm() - on.old().fromMm();
+        Motion ofPoint = motionAt(d.apex());
+        boolean parted = !transferred.isEmpty() && !ofPoint.equals(motion);
+        if (!parted) {
+            return new Dart.EdgeDart(d.name(), d.edge(), from, to, motion.apply(d.apex()));
+        }
+        // Parted: the point stays at its height, on the dart's own middle line, so that the legs stay equal.
+        for (Edge edge : edges) {
+            if (edge.name().equals(d.edge())) {
+                Point a = edge.path().pointAt(from);
+                Point b = edge.path().pointAt(to);
+                Point middle = a.towards(b, 0.5);
+                Vec axis = b.minus(a).left().unit();
+                double height = ofPoint.apply(d.apex()).y() - middle.y();
+                return new Dart.EdgeDart(d.name(), d.edge(), from, to, middle.plus(axis.times(height / axis.y())));
+            }
+        }
+        throw new IllegalStateException("edge " + d.edge() + " is not drawn");
+    }
+
+    private Carried carrying(Dart.EdgeDart d) {
+        for (Carried c : carried) {
+            if (c.old().edge().equals(d.edge())
+                    && c.motion().isPresent()
+                    && c.old().fromMm() <= d.fromMm() + SAME_PLACE_MM
+                    && d.toMm() <= c.old().toMm() + SAME_PLACE_MM) {
+                return c;
+            }
+        }
+        throw new TissueException(
+                piece.name(),
+                d.name(),
+                "the line that the dart is sewn into is cut or drawn new across its mouth; alter beside the dart.");
+    }
+
+    private double newPlace(String edge, double atMm) {
+        double best = 0;
+        for (Carried c : carried) {
+            if (!c.old().edge().equals(edge)) {
+                continue;
+            }
+            boolean within =
+                    c.old().fromMm() - SAME_PLACE_MM <= atMm && atMm <= c.old().toMm() + SAME_PLACE_MM;
+            if (within && c.motion().isPresent()) {
+                return Math.max(0, c.newFromMm() + atMm - c.old().fromMm());
+            }
+            if (within && c.old().lengthMm() > 0) {
+                // Drawn new: the same share of the way, to be walked again by truing.
+                best = c.newFromMm()
+                        + c.newMm() * (atMm - c.old().fromMm()) / c.old().lengthMm();
+            }
+        }
+        return best;
+    }
+}

@@ -1,0 +1,128 @@
+package trueseam.fitting.tissue;
+
+import java.util.List;
+
+/**
+ * One thing that hands do at the table. The permitted kinds are the whole language of alterations; a reader
+ * ({@link StepReader}) has a method for each, so that a new kind breaks the build until it is carried out, printed and
+ * played.
+ */
+public sealed interface Step {
+
+    /**
+     * Makes a mark on the tissue, so far out from a place of the pattern where it lay at first.
+     *
+     * @param name what the mark is called, unique in the piece's work
+     * @param from the place
+     * @param acrossMm out from it across the grain, mm, positive to the right
+     * @param alongMm out from it along the grain, mm, positive towards the head
+     */
+    record Mark(String name, Place from, double acrossMm, double alongMm) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.mark(this);
+        }
+    }
+
+    /**
+     * Puts the pin through pattern and tissue.
+     *
+     * @param at the place of the pattern
+     */
+    record Pin(Place at) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.pin(this);
+        }
+    }
+
+    /**
+     * Turns the pattern about the pin.
+     *
+     * @param until when to stop
+     */
+    record Pivot(Until until) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.pivot(this);
+        }
+    }
+
+    /**
+     * Shifts the pattern without turning it; the pin is out.
+     *
+     * @param acrossMm across the grain, mm, positive to the right
+     * @param alongMm along the grain, mm, positive towards the head
+     */
+    record Slide(double acrossMm, double alongMm) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.slide(this);
+        }
+    }
+
+    /** Lays the pattern back to where it lay at first. */
+    record LayBack() implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.layBack(this);
+        }
+    }
+
+    /**
+     * Draws along the pattern's edge where the pattern lies now.
+     *
+     * @param stretches the parts of edges drawn
+     * @param kept whether this is the first tracing, of all that is not altered
+     */
+    record Trace(List<Stretch> stretches, boolean kept) implements Step {
+
+        // Immutable, and never empty: a pencil that draws nothing is no step.
+        public Trace {
+            stretches = List.copyOf(stretches);
+            if (stretches.isEmpty()) {
+                throw new IllegalArgumentException("A trace needs a stretch of an edge.");
+            }
+        }
+
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.trace(this);
+        }
+    }
+
+    /**
+     * Copies the marks inside the piece that lie below a level: dart points, landmarks, levels, the end of the grainline.
+     * Marks that are not copied stay where they are; darts go with the edge that they are sewn into.
+     *
+     * @param levelY the level, mm, where the pattern lay at first
+     */
+    record TransferBelow(double levelY) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.transferBelow(this);
+        }
+    }
+
+    /**
+     * Draws the line that closes a gap.
+     *
+     * @param gap the part of the edge that it takes the place of; of no length where the pattern was parted
+     * @param form the kind of line
+     */
+    record Join(Stretch gap, JoinForm form) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.join(this);
+        }
+    }
+
+    /**
+     * Hands the step to the reader's method for its kind.
+     *
+     * @param reader carries out, prints or plays it
+     * @param <R> what the reader makes of a step
+     * @return what the reader made
+     */
+    <R> R read(StepReader<R> reader);
+}

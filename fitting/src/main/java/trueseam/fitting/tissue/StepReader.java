@@ -1,0 +1,73 @@
+package trueseam.fitting.tissue;
+
+/**
+ * Does one thing with every kind of step: carries it out, puts it into words, draws it.
+ *
+ * @param <R> what comes of a step
+ */
+public interface StepReader<R> {
+
+    /**
+     * For a mark.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R mark(Step.Mark step);
+
+    /**
+     * For a pin.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R pin(Step.Pin step);
+
+    /**
+     * For a pivot.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R pivot(Step.Pivot step);
+
+    /**
+     * For a slide.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R slide(Step.Slide step);
+
+    /**
+     * For laying the pattern back.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R layBack(Step.LayBack step);
+
+    /**
+     * For a tracing.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R trace(Step.Trace step);
+
+    /**
+     * For copying the marks inside.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R transferBelow(Step.TransferBelow step);
+
+    /**
+     * For a joined line.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R join(Step.Join step);
+}
