@@ -1,0 +1,23 @@
+package trueseam.fitting.alteration;
+
+import java.util.List;
+import trueseam.garment.pattern.Pattern;
+
+/** One alteration of a garment, with its amount: it writes down the steps for every piece that it touches. */
+public interface Alteration {
+
+    /**
+     * What it does, for the top of the step sheet.
+     *
+     * @return for example {@code Bust, waist and hip girth at the side seams}
+     */
+    String title();
+
+    /**
+     * The steps, piece by piece.
+     *
+     * @param pattern the pattern as the alterations before left it
+     * @return work on the pieces that it touches; empty where there is nothing to do
+     */
+    List<PieceWork> work(Pattern pattern);
+}

@@ -1,0 +1,68 @@
+package trueseam.fitting.alteration;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import trueseam.garment.pattern.LevelName;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
+import trueseam.garment.pattern.PieceKind;
+
+/**
+ * Length of every piece that crosses a line: bodice and dress below the bust, skirt and dress below the hip, trousers above and
+ * below the knee and across the hip for the crotch depth, sleeve above and below the elbow. The full amount on each piece
+ * (common practice).
+ *
+ * <p>Moves all below the line. Must stay: all above, and the shape of all that slides. Trued: the edges that cross the line.
+ *
+ * @param what what is lengthened, for the title
+ * @param line the line
+ * @param on the kinds of pieces that take it
+ * @param longerMm longer by so much, mm; minus for shorter
+ */
+public record LengthAtLine(String what, LevelName line, Set<PieceKind> on, double longerMm) implements Alteration {
+
+    // Immutable.
+    public LengthAtLine {
+        on = Set.copyOf(on);
+    }
+
+    @Override
+    public String title() {
+        return what + (longerMm > 0 ? ": lengthen" : ": shorten") + " at the " + lineWord() + " line";
+    }
+
+    private String lineWord() {
+        return switch (line) {
+            case BODICE_LENGTH -> "bodice";
+            case SKIRT_LENGTH -> "skirt";
+            case CROTCH_DEPTH -> "crotch depth";
+            case ABOVE_KNEE,
+                    BELOW_KNEE,
+                    ABOVE_ELBOW,
+                    BELOW_ELBOW,
+                    ACROSS,
+                    BUST,
+                    WAIST,
+                    HIP,
+                    CROTCH,
+                    KNEE,
+                    BICEP,
+                    ELBOW -> line.word();
+        };
+    }
+
+    @Override
+    public List<PieceWork> work(Pattern pattern) {
+        List<PieceWork> work = new ArrayList<>();
+        if (longerMm == 0) {
+            return work;
+        }
+        for (Piece piece : pattern.pieces()) {
+            if (on.contains(piece.kind())) {
+                work.add(new PieceWork(piece.name(), new SlideAtLine(piece, line, longerMm).steps()));
+            }
+        }
+        return work;
+    }
+}

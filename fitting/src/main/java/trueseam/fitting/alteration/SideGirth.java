@@ -1,0 +1,126 @@
+package trueseam.fitting.alteration;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import trueseam.fitting.tissue.Place;
+import trueseam.fitting.tissue.Step;
+import trueseam.garment.pattern.EdgeRole;
+import trueseam.garment.pattern.LevelName;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
+import trueseam.garment.pattern.PieceKind;
+
+/**
+ * Girth of bodice, dress, skirt or trousers at the side seams: bust, waist and hip, each larger or smaller, alone or
+ * together. Front and back take the same change; the total is shared over the cut edges, four where there is one side seam on
+ * either side (common practice).
+ *
+ * <p>Moves the side edges. Pins: shoulder point for the bust, underarm point for the waist, side waist for the hip. Must stay:
+ * armhole length, shoulder, neck, centres, darts. Trued: underarm, side levels, waist and hem at the side.
+ *
+ * @param bustMm total at the underarm, mm
+ * @param waistMm total at the waist, mm
+ * @param hipMm total at the hip, mm
+ * @param hem what happens below the hip of a dress or skirt
+ */
+public record SideGirth(double bustMm, double waistMm, double hipMm, HemChoice hem) implements Alteration {
+
+    @Override
+    public String title() {
+        List<String> levels = new ArrayList<>();
+        if (bustMm != 0) {
+            levels.add("bust");
+        }
+        if (waistMm != 0) {
+            levels.add("waist");
+        }
+        if (hipMm != 0) {
+            levels.add("hip");
+        }
+        String all = levels.isEmpty() ? "no" : String.join(" and ", levels);
+        return Character.toUpperCase(all.charAt(0)) + all.substring(1) + " girth at the side seams";
+    }
+
+    /**
+     * Over how many cut edges a girth of this pattern is shared.
+     *
+     * @param pattern the pattern
+     * @return two for each half piece with a side edge
+     */
+    public static int cutEdges(Pattern pattern) {
+        int edges = 0;
+        for (Piece piece : pattern.pieces()) {
+            if (isConcerned(piece)) {
+                edges += 2;
+            }
+        }
+        return edges;
+    }
+
+    private static boolean isConcerned(Piece piece) {
+        return (piece.kind().isFront() || piece.kind().isBack())
+                && piece.edgesOf(EdgeRole.SIDE).size() == 1;
+    }
+
+    @Override
+    public List<PieceWork> work(Pattern pattern) {
+        int edges = cutEdges(pattern);
+        List<PieceWork> work = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            if (isConcerned(piece)) {
+                List<Step> steps = steps(piece, edges);
+                if (!steps.isEmpty()) {
+                    work.add(new PieceWork(piece.name(), steps));
+                }
+            }
+        }
+        return work;
+    }
+
+    private List<Step> steps(Piece piece, int edges) {
+        Flank flank = new Flank(piece);
+        List<SideLevel> levels = new ArrayList<>();
+        PieceKind kind = piece.kind();
+        if (kind.isUpper()) {
+            levels.add(new SideLevel(flank.top("underarm point"), "bust mark", bustMm / edges));
+            if (kind.isDress()) {
+                levels.add(at(flank, LevelName.WAIST, "side waist", "waist mark", waistMm / edges));
+                addHipAndHem(flank, levels, edges);
+            } else {
+                levels.add(new SideLevel(flank.bottom("side waist"), "waist mark", waistMm / edges));
+            }
+            return new SidePivots(flank, levels, kind.isDress() && isHemCarried()).steps();
+        }
+        levels.add(new SideLevel(flank.top("side waist"), "waist mark", waistMm / edges));
+        if (kind.isTrouser()) {
+            levels.add(at(flank, LevelName.HIP, "hip point", "hip mark", hipMm / edges));
+            levels.add(at(flank, LevelName.KNEE, "knee at the side", "knee mark", 0));
+            levels.add(new SideLevel(flank.bottom("side hem"), "hem mark", 0));
+            return new SidePivots(flank, levels, false).steps();
+        }
+        addHipAndHem(flank, levels, edges);
+        return new SidePivots(flank, levels, isHemCarried()).steps();
+    }
+
+    private boolean isHemCarried() {
+        return hem == HemChoice.CARRIED;
+    }
+
+    private void addHipAndHem(Flank flank, List<SideLevel> levels, int edges) {
+        levels.add(at(flank, LevelName.HIP, "hip point", "hip mark", hipMm / edges));
+        levels.add(new SideLevel(flank.bottom("side hem"), "hem mark", 0));
+    }
+
+    private SideLevel at(Flank flank, LevelName level, String word, String mark, double outMm) {
+        OptionalDouble along = flank.alongAt(level);
+        if (along.isEmpty()) {
+            throw new AlterationException(
+                    flank.piece.name(),
+                    flank.side.name(),
+                    outMm,
+                    "the " + level.word() + " level does not cross this edge; mark the level on the piece.");
+        }
+        return new SideLevel(new Place(flank.side.name(), along.getAsDouble(), word), mark, outMm);
+    }
+}

@@ -1,0 +1,121 @@
+package trueseam.fitting.alteration;
+
+import java.util.List;
+import java.util.Optional;
+import trueseam.fitting.tissue.Place;
+import trueseam.fitting.tissue.Step;
+import trueseam.fitting.tissue.StepList;
+import trueseam.fitting.tissue.Until;
+import trueseam.garment.pattern.Edge;
+import trueseam.garment.pattern.EdgeRole;
+
+/**
+ * Moves the side edge of a piece out or in at several levels, each pinned one level above.
+ *
+ * <pre>{@code
+ *      o shoulder point: pin 1, pivot until the underarm meets its mark, trace the armhole
+ *      |\
+ *      | )
+ *      |  o--> underarm: pin 2, pivot until the side waist meets its mark, trace the side
+ *      |  |
+ *      | o---> side waist: pin 3, pivot until the hip meets its mark, trace
+ *      |  \
+ *      |   o-> hip: pin 4, stand the grain upright (hem carried) or pivot back to the old hem
+ *      +---+
+ * }</pre>
+ *
+ * Source: common practice.
+ */
+final class SidePivots {
+
+    private final Flank flank;
+    private final List<SideLevel> levels;
+    private final boolean hemCarried;
+    private final StepList list;
+
+    /**
+     * @param levels from the top of the side edge down to its bottom, at least two
+     * @param hemCarried whether the last part is carried upright instead of meeting its mark
+     */
+    SidePivots(Flank flank, List<SideLevel> levels, boolean hemCarried) {
+        this.flank = flank;
+        this.levels = List.copyOf(levels);
+        this.hemCarried = hemCarried;
+        this.list = new StepList(flank.piece);
+    }
+
+    /** Nothing where no level moves. */
+    List<Step> steps() {
+        if (levels.stream().allMatch(level -> level.outMm() == 0)) {
+            return List.of();
+        }
+        boolean topMoves = levels.get(0).outMm() != 0;
+        Optional<Edge> armhole = flank.piece.firstOf(EdgeRole.ARMHOLE);
+        if (topMoves && armhole.isPresent()) {
+            swingArmhole(armhole.get());
+        } else if (topMoves && levels.get(1).outMm() == 0) {
+            swingTopAlone();
+            return list.finished();
+        } else if (topMoves) {
+            list.add(new Step.Slide(flank.outward() * levels.get(0).outMm(), 0));
+        }
+        if (topMoves && armhole.isEmpty()) {
+            flank.joinBeside(list, EdgeRole.WAIST, true);
+        }
+        walkDown(topMoves);
+        closeBottom();
+        return list.finished();
+    }
+
+    private Step.Mark mark(SideLevel level) {
+        return new Step.Mark(level.mark(), level.place(), flank.outward() * level.outMm(), 0);
+    }
+
+    private void pinAndPivot(Place pin, SideLevel to) {
+        list.add(mark(to));
+        list.add(new Step.Pin(pin));
+        list.add(new Step.Pivot(new Until.MeetsAcross(to.place(), to.mark())));
+    }
+
+    private void swingArmhole(Edge armhole) {
+        Place shoulderPoint = flank.upwards
+                ? Place.endOf(flank.piece, armhole.name(), "shoulder point")
+                : Place.startOf(armhole.name(), "shoulder point");
+        pinAndPivot(shoulderPoint, levels.get(0));
+        list.trace(armhole.name(), 0, armhole.length());
+    }
+
+    /** Only the top moves: the level below is the pin, and all below it stays. */
+    private void swingTopAlone() {
+        pinAndPivot(levels.get(1).place(), levels.get(0));
+        flank.trace(list, levels.get(0).place().alongMm(), levels.get(1).place().alongMm());
+        flank.joinBeside(list, EdgeRole.WAIST, true);
+    }
+
+    private void walkDown(boolean topMoves) {
+        boolean moved = topMoves;
+        int last = levels.size() - 1;
+        for (int i = 0; i < last; i++) {
+            SideLevel above = levels.get(i);
+            SideLevel below = levels.get(i + 1);
+            moved |= below.outMm() != 0;
+            if (!moved) {
+                continue;
+            }
+            if (i + 1 == last && hemCarried) {
+                list.add(new Step.Pin(above.place()));
+                list.add(new Step.Pivot(new Until.GrainUpright()));
+            } else {
+                pinAndPivot(above.place(), below);
+            }
+            flank.trace(list, above.place().alongMm(), below.place().alongMm());
+        }
+    }
+
+    private void closeBottom() {
+        flank.joinBeside(list, EdgeRole.HEM, false);
+        if (flank.piece.kind().isUpper()) {
+            flank.joinBeside(list, EdgeRole.WAIST, false);
+        }
+    }
+}
