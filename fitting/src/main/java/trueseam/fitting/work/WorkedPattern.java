@@ -1,0 +1,112 @@
+package trueseam.fitting.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trueseam.fitting.alteration.Alteration;
+import trueseam.fitting.alteration.PieceWork;
+import trueseam.fitting.tissue.AlteredPiece;
+import trueseam.fitting.truing.LevelShift;
+import trueseam.fitting.truing.Truing;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
+
+/**
+ * A pattern with everything that was done to it.
+ *
+ * @param original the pattern before
+ * @param altered the pattern now
+ * @param pieces each piece with the origin of every part of its outline, in the order of the pattern
+ * @param chapters what was done, in order
+ * @param levels ends of seams that a pivot had moved apart, before they were trued
+ */
+public record WorkedPattern(
+        Pattern original, Pattern altered, List<AlteredPiece> pieces, List<Chapter> chapters, List<LevelShift> levels) {
+
+    // Immutable.
+    public WorkedPattern {
+        pieces = List.copyOf(pieces);
+        chapters = List.copyOf(chapters);
+        levels = List.copyOf(levels);
+    }
+
+    /**
+     * Nothing done yet.
+     *
+     * @param pattern the pattern
+     * @return the pattern, all kept
+     */
+    public static WorkedPattern of(Pattern pattern) {
+        return new WorkedPattern(
+                pattern,
+                pattern,
+                pattern.pieces().stream().map(AlteredPiece::of).toList(),
+                List.of(),
+                List.of());
+    }
+
+    /**
+     * Alters and trues a pattern.
+     *
+     * @param pattern the pattern
+     * @param alterations in the order of work
+     * @return the altered and trued pattern
+     */
+    public static WorkedPattern altered(Pattern pattern, List<? extends Alteration> alterations) {
+        WorkedPattern worked = of(pattern);
+        for (Alteration alteration : alterations) {
+            worked = worked.then(alteration.title(), alteration.work(worked.altered()), false);
+        }
+        return worked.trued();
+    }
+
+    /**
+     * Does one alteration more.
+     *
+     * @param title what is done
+     * @param work the steps by piece
+     * @param truing whether it is truing
+     * @return the pattern after it
+     */
+    public WorkedPattern then(String title, List<PieceWork> work, boolean truing) {
+        if (work.isEmpty()) {
+            return this;
+        }
+        List<AlteredPiece> after = new ArrayList<>();
+        List<Chapter> done = new ArrayList<>(chapters);
+        List<Piece> changed = new ArrayList<>();
+        for (AlteredPiece piece : pieces) {
+            AlteredPiece next = piece;
+            for (PieceWork one : work) {
+                if (one.piece().equals(piece.now().name())) {
+                    done.add(new Chapter(title, next.now(), one.steps(), truing));
+                    next = next.then(one.steps());
+                }
+            }
+            changed.add(next.now());
+            after.add(next);
+        }
+        return new WorkedPattern(original, altered.withPieces(changed), after, done, levels);
+    }
+
+    private WorkedPattern trued() {
+        List<LevelShift> apart = Truing.levels(this.original, this.altered);
+        WorkedPattern level = then("True the levels across the seams", Truing.levelWork(pieces, altered, apart), true);
+        WorkedPattern worked = new WorkedPattern(original, level.altered, level.pieces, level.chapters, apart);
+        // Two rounds: a corner whose two edges both bend is drawn one edge after the other.
+        for (int round = 0; round < 2; round++) {
+            worked = worked.then("Smooth what the pivots bent", Truing.smoothingWork(worked.pieces), true);
+        }
+        return worked;
+    }
+
+    /**
+     * The piece of a name with the origin of its outline.
+     *
+     * @param name its name
+     * @return the piece, or nothing if there is none of that name
+     */
+    public Optional<AlteredPiece> piece(String name) {
+        return pieces.stream().filter(p -> p.now().name().equals(name)).findFirst();
+    }
+}
