@@ -1,0 +1,191 @@
+package trueseam.fitting.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import trueseam.garment.body.Body;
+import trueseam.garment.body.BodyValue;
+import trueseam.garment.ease.EaseRow;
+import trueseam.garment.ease.EaseTable;
+import trueseam.garment.ease.GarmentKind;
+import trueseam.garment.length.LengthFormat;
+import trueseam.garment.measure.Measure;
+import trueseam.garment.size.SizeRow;
+
+/**
+ * Compares a body with a pattern measure by measure and decides.
+ *
+ * <p>Rules: (1) by the table: need = body - table, for the ease is in the paper already; (2) by the flat pattern: need = body +
+ * ease - flat; (3) a need no larger than the rule leaves is left, (4) unless the garment then has less than the minimum wearing
+ * ease: wearing ease may not be used up to avoid an alteration (Costume construction text, Central Washington University,
+ * chapters 16 and 17); (5) the dressmaker overrules all of it.
+ */
+public final class Comparison {
+
+    private final Body body;
+    private final GarmentKind kind;
+    private final Optional<SizeRow> size;
+    private final Map<Measure, Double> flat;
+    private final Map<Measure, Double> statedEase;
+    private final FitChoices choices;
+
+    /**
+     * Sets out what is compared.
+     *
+     * @param body the body
+     * @param kind the garment
+     * @param size the chosen size with its body measures, if the table is known
+     * @param flat what the tape reads on the flat pattern, mm; empty on paper only
+     * @param statedEase ease that the pattern says it has, mm
+     * @param choices the dressmaker's choices
+     */
+    public Comparison(
+            Body body,
+            GarmentKind kind,
+            Optional<SizeRow> size,
+            Map<Measure, Double> flat,
+            Map<Measure, Double> statedEase,
+            FitChoices choices) {
+        this.body = body;
+        this.kind = kind;
+        this.size = size;
+        this.flat = Map.copyOf(flat);
+        this.statedEase = Map.copyOf(statedEase);
+        this.choices = choices;
+    }
+
+    /**
+     * The fitting chart.
+     *
+     * @return a line for every measure that the garment is fitted by and that body and paper (or table) both have
+     */
+    public List<Need> needs() {
+        List<Need> needs = new ArrayList<>();
+        Set<Measure> concerned = Coverage.measuresOf(kind);
+        for (Measure measure : Measure.values()) {
+            Optional<BodyValue> value = body.value(measure);
+            if (concerned.contains(measure) && value.isPresent()) {
+                need(measure, value.get()).ifPresent(needs::add);
+            }
+        }
+        return List.copyOf(needs);
+    }
+
+    private Optional<Need> need(Measure measure, BodyValue value) {
+        OptionalDouble table =
+                size.flatMap(row -> row.value(measure)).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        OptionalDouble paper =
+                flat.containsKey(measure) ? OptionalDouble.of(flat.get(measure)) : OptionalDouble.empty();
+        boolean byTable = table.isPresent() && choices.method().orElse(Method.TABLE) == Method.TABLE;
+        if (!byTable && paper.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<EaseRow> wearing = wearing(measure);
+        OptionalDouble minimum =
+                wearing.map(row -> OptionalDouble.of(row.minimumMm())).orElse(OptionalDouble.empty());
+        double ease;
+        String source;
+        double needMm;
+        if (byTable) {
+            ease = paper.isPresent() ? paper.getAsDouble() - table.getAsDouble() : usual(measure, wearing);
+            source = paper.isPresent() ? "the pattern's own, measured at its size" : "in the paper already";
+            needMm = value.mm() - table.getAsDouble();
+        } else {
+            ease = usual(measure, wearing);
+            source = choices.easeMm().containsKey(measure)
+                    ? "as you chose"
+                    : statedEase.containsKey(measure)
+                            ? "stated by the pattern"
+                            : wearing.map(EaseRow::source).orElse("none known");
+            needMm = value.mm() + ease - paper.getAsDouble();
+        }
+        Need open = new Need(
+                measure,
+                value,
+                table,
+                paper,
+                ease,
+                minimum,
+                source,
+                byTable ? Method.TABLE : Method.FLAT,
+                needMm,
+                new Decision(Verdict.LEAVE, 0, "", false));
+        return Optional.of(open.with(decide(open)));
+    }
+
+    private Optional<EaseRow> wearing(Measure measure) {
+        EaseTable table = EaseTable.standard();
+        Optional<EaseRow> any = table.wearing(kind, measure);
+        if (any.isPresent() || body.value(Measure.HIP_GIRTH).isEmpty()) {
+            return any;
+        }
+        return table.wearing(kind, measure, body);
+    }
+
+    private double usual(Measure measure, Optional<EaseRow> wearing) {
+        Double own = choices.easeMm().get(measure);
+        if (own != null) {
+            return own;
+        }
+        Double stated = statedEase.get(measure);
+        return stated != null ? stated : wearing.map(EaseRow::usualMm).orElse(0.0);
+    }
+
+    private Decision decide(Need need) {
+        LengthFormat show = choices.show();
+        Overrule overrule = choices.overrules().get(need.measure());
+        if (overrule instanceof Overrule.Leave) {
+            return new Decision(Verdict.LEAVE, 0, "Left alone, as you decided.", true);
+        }
+        if (overrule instanceof Overrule.Amount amount) {
+            return altered(need, amount.mm(), "Altered by " + show.showSigned(amount.mm()) + ", as you decided.", true);
+        }
+        if (overrule instanceof Overrule.Alter) {
+            return altered(need, need.needMm(), "Altered by the whole difference, as you decided.", true);
+        }
+        double leave = choices.rule().leaveMm(need.measure(), choices.looseness());
+        double had = need.easeMm() - need.needMm();
+        boolean tooTight =
+                need.minimumEaseMm().isPresent() && had < need.minimumEaseMm().getAsDouble() - 0.5 && need.needMm() > 0;
+        String size = show.show(Math.abs(need.needMm()));
+        if (Math.abs(need.needMm()) <= leave + 1e-9) {
+            if (!tooTight) {
+                return new Decision(
+                        Verdict.LEAVE,
+                        0,
+                        "A difference of " + size + " is left alone by "
+                                + choices.rule().word() + " (up to " + show.show(leave) + ").",
+                        false);
+            }
+            return altered(
+                    need,
+                    need.needMm(),
+                    "Only " + size + ", but the ease of " + show.show(had)
+                            + " would fall below the least wearing ease of "
+                            + show.show(need.minimumEaseMm().getAsDouble()) + ".",
+                    false);
+        }
+        return altered(
+                need,
+                need.needMm(),
+                size + (need.needMm() > 0 ? " too small" : " too large") + ", more than the " + show.show(leave)
+                        + " that " + choices.rule().word() + " leaves.",
+                false);
+    }
+
+    private Decision altered(Need need, double amountMm, String reason, boolean overruled) {
+        if (Coverage.isAltered(kind, need.measure())) {
+            return new Decision(Verdict.ALTER, amountMm, reason, overruled);
+        }
+        return new Decision(
+                Verdict.TRY_ON,
+                0,
+                reason + " No alteration of the " + need.measure().term().toLowerCase(Locale.ROOT)
+                        + " is in the catalogue yet: judge it on the trial garment.",
+                overruled);
+    }
+}

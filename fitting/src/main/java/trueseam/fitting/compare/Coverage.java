@@ -1,0 +1,85 @@
+package trueseam.fitting.compare;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Set;
+import trueseam.garment.ease.GarmentKind;
+import trueseam.garment.measure.Measure;
+
+/** Which measures a garment is fitted by, and which of them the catalogue alters. */
+public final class Coverage {
+
+    private static final Map<GarmentKind, Set<Measure>> ALTERED = new EnumMap<>(Map.of(
+            GarmentKind.BODICE,
+            EnumSet.of(
+                    Measure.BUST_GIRTH,
+                    Measure.WAIST_GIRTH,
+                    Measure.BACK_WAIST_LENGTH,
+                    Measure.UPPER_ARM_GIRTH,
+                    Measure.WRIST_GIRTH,
+                    Measure.UPPER_ARM_LENGTH,
+                    Measure.ARM_LENGTH),
+            GarmentKind.DRESS,
+            EnumSet.of(
+                    Measure.BUST_GIRTH,
+                    Measure.WAIST_GIRTH,
+                    Measure.HIP_GIRTH,
+                    Measure.BACK_WAIST_LENGTH,
+                    Measure.DRESS_LENGTH,
+                    Measure.UPPER_ARM_GIRTH,
+                    Measure.WRIST_GIRTH,
+                    Measure.UPPER_ARM_LENGTH,
+                    Measure.ARM_LENGTH),
+            GarmentKind.SKIRT,
+            EnumSet.of(Measure.WAIST_GIRTH, Measure.HIP_GIRTH, Measure.SKIRT_LENGTH),
+            GarmentKind.TROUSERS,
+            EnumSet.of(
+                    Measure.WAIST_GIRTH,
+                    Measure.HIP_GIRTH,
+                    Measure.BODY_RISE,
+                    Measure.FRONT_CROTCH_LENGTH,
+                    Measure.BACK_CROTCH_LENGTH,
+                    Measure.INSIDE_LEG_LENGTH)));
+
+    private static final Set<Measure> ONLY_SHOWN_ABOVE = EnumSet.of(
+            Measure.ACROSS_FRONT_WIDTH,
+            Measure.ACROSS_BACK_WIDTH,
+            Measure.SHOULDER_LENGTH,
+            Measure.NECK_BASE_GIRTH,
+            Measure.BUST_POINT_HEIGHT,
+            Measure.BUST_POINT_WIDTH,
+            Measure.FRONT_WAIST_LENGTH_OVER_BUST,
+            Measure.ELBOW_GIRTH);
+
+    private static final Set<Measure> ONLY_SHOWN_BELOW = EnumSet.of(Measure.THIGH_GIRTH, Measure.KNEE_GIRTH);
+
+    private Coverage() {}
+
+    /**
+     * The measures that a garment is compared in.
+     *
+     * @param kind the garment
+     * @return altered ones and those that are only shown
+     */
+    public static Set<Measure> measuresOf(GarmentKind kind) {
+        Set<Measure> all = EnumSet.copyOf(ALTERED.get(kind));
+        switch (kind) {
+            case BODICE, DRESS -> all.addAll(ONLY_SHOWN_ABOVE);
+            case TROUSERS -> all.addAll(ONLY_SHOWN_BELOW);
+            case SKIRT -> {}
+        }
+        return all;
+    }
+
+    /**
+     * Whether the catalogue alters a measure of a garment.
+     *
+     * @param kind the garment
+     * @param measure the measure
+     * @return true if it does
+     */
+    public static boolean isAltered(GarmentKind kind, Measure measure) {
+        return ALTERED.get(kind).contains(measure);
+    }
+}

@@ -1,0 +1,123 @@
+package trueseam.fitting.compare;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import trueseam.fitting.alteration.CapChoice;
+import trueseam.fitting.alteration.HemChoice;
+import trueseam.fitting.alteration.SleeveReach;
+import trueseam.garment.length.LengthFormat;
+import trueseam.garment.measure.Measure;
+
+/**
+ * Everything that a dressmaker may choose about a fit.
+ *
+ * @param method against what to compare; where empty, the table where it has the measure, else the flat pattern
+ * @param rule which differences are left alone
+ * @param looseness 1 fitted, 1.5 semi-fitted, 2 loose; for the finer rule
+ * @param hem what happens below the hip
+ * @param cap what the sleeve cap keeps
+ * @param reach how far a change of sleeve girth reaches
+ * @param overrules her own decisions
+ * @param easeMm her own ease, mm, for comparing with the flat pattern
+ * @param show how lengths are written in reasons
+ */
+public record FitChoices(
+        Optional<Method> method,
+        Rule rule,
+        double looseness,
+        HemChoice hem,
+        CapChoice cap,
+        SleeveReach reach,
+        Map<Measure, Overrule> overrules,
+        Map<Measure, Double> easeMm,
+        LengthFormat show) {
+
+    // Immutable.
+    public FitChoices {
+        overrules = Collections.unmodifiableMap(new TreeMap<>(overrules));
+        easeMm = Collections.unmodifiableMap(new TreeMap<>(easeMm));
+    }
+
+    /**
+     * What is done when nothing is said: the half-inch rule, hem carried, cap seam kept, upper arm alone.
+     *
+     * @param show how lengths are written
+     * @return the usual choices
+     */
+    public static FitChoices usual(LengthFormat show) {
+        return new FitChoices(
+                Optional.empty(),
+                Rule.HALF_INCH,
+                1,
+                HemChoice.CARRIED,
+                CapChoice.KEEP_CAP_SEAM,
+                SleeveReach.UPPER_ARM,
+                Map.of(),
+                Map.of(),
+                show);
+    }
+
+    /**
+     * The same choices with decisions of her own.
+     *
+     * @param own by measure
+     * @return the choices
+     */
+    public FitChoices withOverrules(Map<Measure, Overrule> own) {
+        return new FitChoices(method, rule, looseness, hem, cap, reach, own, easeMm, show);
+    }
+
+    /**
+     * The same choices for the sleeve done otherwise.
+     *
+     * @param otherCap what the cap keeps
+     * @param otherReach how far it reaches
+     * @return the choices
+     */
+    public FitChoices withSleeve(CapChoice otherCap, SleeveReach otherReach) {
+        return new FitChoices(method, rule, looseness, hem, otherCap, otherReach, overrules, easeMm, show);
+    }
+
+    /**
+     * The same choices with another way of comparing.
+     *
+     * @param other against what to compare
+     * @return the choices
+     */
+    public FitChoices withMethod(Method other) {
+        return new FitChoices(Optional.of(other), rule, looseness, hem, cap, reach, overrules, easeMm, show);
+    }
+
+    /**
+     * The same choices with another rule.
+     *
+     * @param other which differences are left alone
+     * @param otherLooseness 1 fitted, 1.5 semi-fitted, 2 loose
+     * @return the choices
+     */
+    public FitChoices withRule(Rule other, double otherLooseness) {
+        return new FitChoices(method, other, otherLooseness, hem, cap, reach, overrules, easeMm, show);
+    }
+
+    /**
+     * The same choices with another hem.
+     *
+     * @param other what happens below the hip
+     * @return the choices
+     */
+    public FitChoices withHem(HemChoice other) {
+        return new FitChoices(method, rule, looseness, other, cap, reach, overrules, easeMm, show);
+    }
+
+    /**
+     * The same choices with ease of her own.
+     *
+     * @param own by measure, mm
+     * @return the choices
+     */
+    public FitChoices withEase(Map<Measure, Double> own) {
+        return new FitChoices(method, rule, looseness, hem, cap, reach, overrules, own, show);
+    }
+}

@@ -1,0 +1,254 @@
+package trueseam.fitting.plan;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import trueseam.fitting.alteration.CapChoice;
+import trueseam.fitting.alteration.SideGirth;
+import trueseam.fitting.compare.Comparison;
+import trueseam.fitting.compare.Coverage;
+import trueseam.fitting.compare.Decision;
+import trueseam.fitting.compare.FitChoices;
+import trueseam.fitting.compare.Need;
+import trueseam.fitting.compare.Verdict;
+import trueseam.fitting.proof.FitReport;
+import trueseam.fitting.proof.Prover;
+import trueseam.fitting.work.WorkedPattern;
+import trueseam.garment.body.Body;
+import trueseam.garment.ease.GarmentKind;
+import trueseam.garment.finding.Finding;
+import trueseam.garment.flat.FlatMeasure;
+import trueseam.garment.flat.FlatPattern;
+import trueseam.garment.measure.Measure;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.PieceKind;
+import trueseam.garment.size.SizeRow;
+
+/**
+ * Fits a pattern to a body: compares, decides, shares, works the tissue, trues, proves.
+ *
+ * <p>The amounts are first the wanted changes; the altered pattern is measured again, and what it is off is added to the amount
+ * of the measure that is off, until every changed measure is at its target. Changes that do part of each other's work (a deeper
+ * crotch is also a longer crotch seam) are so counted once.
+ */
+public final class Fitting {
+
+    /** A measure nearer to its target than this needs no correction: a fifth of what the proof allows. */
+    private static final double NEAR_MM = 0.02;
+
+    private static final int ROUNDS = 15;
+
+    /** How often a measure that was left alone may be taken up because another change moved it. */
+    private static final int PROMOTIONS = 3;
+
+    private final Pattern pattern;
+    private final Body body;
+    private final Optional<SizeRow> size;
+    private final FitChoices choices;
+    private final GarmentKind kind;
+    private final Map<Measure, Double> flat = new EnumMap<>(Measure.class);
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Fitting(Pattern pattern, Body body, Optional<SizeRow> size, FitChoices choices) {
+        this.pattern = pattern;
+        this.body = body;
+        this.size = size;
+        this.choices = choices;
+        this.kind = kindOf(pattern);
+        for (Measure measure : Coverage.measuresOf(kind)) {
+            FlatPattern.measure(pattern, measure).ifPresent(m -> flat.put(measure, m.mm()));
+        }
+    }
+
+    /**
+     * Fits a pattern.
+     *
+     * @param pattern the pattern in the chosen size
+     * @param body the body
+     * @param size the row of the size table that the pattern was taken in, if known
+     * @param choices what the dressmaker chose
+     * @return the whole fit, proven or marked as failing
+     * @throws IllegalArgumentException of this room or the tissue's if the pattern cannot take a change at all
+     */
+    public static FitResult fit(Pattern pattern, Body body, Optional<SizeRow> size, FitChoices choices) {
+        return new Fitting(pattern, body, size, choices).result();
+    }
+
+    /**
+     * What garment a pattern makes.
+     *
+     * @param pattern the pattern
+     * @return by its pieces
+     * @throws UnknownGarmentException if it has no piece that the catalogue alters
+     */
+    public static GarmentKind kindOf(Pattern pattern) {
+        boolean skirt = false;
+        boolean trousers = false;
+        boolean bodice = false;
+        for (var piece : pattern.pieces()) {
+            PieceKind kind = piece.kind();
+            if (kind.isDress()) {
+                return GarmentKind.DRESS;
+            }
+            bodice |= kind.isUpper() || kind == PieceKind.SLEEVE;
+            skirt |= kind.isSkirt();
+            trousers |= kind.isTrouser();
+        }
+        if (bodice) {
+            return GarmentKind.BODICE;
+        }
+        if (skirt) {
+            return GarmentKind.SKIRT;
+        }
+        if (trousers) {
+            return GarmentKind.TROUSERS;
+        }
+        throw new UnknownGarmentException(pattern.name());
+    }
+
+    private FitResult result() {
+        List<Need> needs = new Comparison(body, kind, size, flat, pattern.easeMm(), choices).needs();
+        needs = countedOnce(needs);
+        Solved solved = solve(needs);
+        for (int i = 0; i < PROMOTIONS; i++) {
+            List<Need> promoted = promoted(needs, solved);
+            if (promoted.equals(needs)) {
+                break;
+            }
+            needs = promoted;
+            solved = solve(needs);
+        }
+        List<Change> changes = Sharing.changes(needs, SideGirth.cutEdges(pattern));
+        findings.addAll(Sharing.warnings(changes, choices.show()));
+        boolean capAsked = choices.cap() == CapChoice.KEEP_CAP_HEIGHT && solved.amounts.has(Measure.UPPER_ARM_GIRTH);
+        FitReport report = Prover.prove(solved.worked, targets(needs), capAsked);
+        return new FitResult(
+                body, kind, size, choices, needs, changes, solved.amounts, solved.worked, report, findings);
+    }
+
+    /**
+     * A change of the crotch depth by N is also a change of N in the front and in the back crotch length (common practice): their
+     * needs are decided on what is left.
+     */
+    private List<Need> countedOnce(List<Need> needs) {
+        double depth = 0;
+        for (Need need : needs) {
+            if (need.measure() == Measure.BODY_RISE) {
+                depth = need.decision().amountMm();
+            }
+        }
+        if (depth == 0) {
+            return needs;
+        }
+        List<Need> all = new ArrayList<>();
+        for (Need need : needs) {
+            boolean crotch =
+                    need.measure() == Measure.FRONT_CROTCH_LENGTH || need.measure() == Measure.BACK_CROTCH_LENGTH;
+            all.add(crotch && !need.decision().overruled() ? afterDepth(need, depth) : need);
+        }
+        return all;
+    }
+
+    private Need afterDepth(Need need, double depth) {
+        double left = need.needMm() - depth;
+        String deeper = choices.show().showSigned(depth) + " comes with the crotch depth; what is left, "
+                + choices.show().showSigned(left) + ", ";
+        if (Math.abs(left) <= choices.rule().leaveMm(need.measure(), choices.looseness())) {
+            return need.with(new Decision(Verdict.LEAVE, 0, deeper + "is left alone.", false));
+        }
+        // The target counts from the flat pattern before any change, so the amount here is the whole difference.
+        return need.with(new Decision(Verdict.ALTER, need.needMm(), deeper + "is altered.", false));
+    }
+
+    private static Map<Measure, Double> targets(List<Need> needs) {
+        Map<Measure, Double> targets = new EnumMap<>(Measure.class);
+        for (Need need : needs) {
+            if (need.decision().isAltered() && need.targetMm().isPresent()) {
+                targets.put(need.measure(), need.targetMm().getAsDouble());
+            }
+        }
+        return targets;
+    }
+
+    private record Solved(Amounts amounts, WorkedPattern worked) {}
+
+    private Solved solve(List<Need> needs) {
+        Map<Measure, Double> targets = targets(needs);
+        Amounts amounts = start(needs);
+        WorkedPattern worked = work(amounts);
+        for (int round = 0; round < ROUNDS; round++) {
+            boolean near = true;
+            for (Map.Entry<Measure, Double> target : targets.entrySet()) {
+                Optional<FlatMeasure> now = FlatPattern.measure(worked.altered(), target.getKey());
+                double off = target.getValue() - now.map(FlatMeasure::mm).orElse(target.getValue());
+                if (Math.abs(off) > NEAR_MM) {
+                    near = false;
+                    amounts = amounts.plus(target.getKey(), off);
+                }
+            }
+            if (near) {
+                break;
+            }
+            worked = work(amounts);
+        }
+        return new Solved(amounts, worked);
+    }
+
+    private static Amounts start(List<Need> needs) {
+        Map<Measure, Double> mm = new EnumMap<>(Measure.class);
+        double depth = 0;
+        for (Need need : needs) {
+            if (need.decision().isAltered()) {
+                mm.put(need.measure(), need.decision().amountMm());
+                depth = need.measure() == Measure.BODY_RISE ? need.decision().amountMm() : depth;
+            }
+        }
+        for (Measure crotch : List.of(Measure.FRONT_CROTCH_LENGTH, Measure.BACK_CROTCH_LENGTH)) {
+            double byDepth = depth;
+            mm.computeIfPresent(crotch, (m, amount) -> amount - byDepth);
+        }
+        return new Amounts(mm);
+    }
+
+    private WorkedPattern work(Amounts amounts) {
+        return WorkedPattern.altered(pattern, new WorkOrder(amounts, choices).alterations());
+    }
+
+    /**
+     * A measure that was left alone but that other changes have moved too far, or below the least wearing ease, is taken up: its
+     * target becomes what it was to be.
+     */
+    private List<Need> promoted(List<Need> needs, Solved solved) {
+        List<Need> all = new ArrayList<>();
+        for (Need need : needs) {
+            Optional<FlatMeasure> now = FlatPattern.measure(solved.worked.altered(), need.measure());
+            boolean left = need.decision().verdict() == Verdict.LEAVE
+                    && !need.decision().overruled()
+                    && need.flatMm().isPresent()
+                    && now.isPresent()
+                    && Coverage.isAltered(kind, need.measure());
+            all.add(left ? promotedIfMoved(need, now.get().mm()) : need);
+        }
+        return all;
+    }
+
+    private Need promotedIfMoved(Need need, double nowMm) {
+        double moved = nowMm - need.flatMm().getAsDouble();
+        double still = need.needMm() - moved;
+        double leave = choices.rule().leaveMm(need.measure(), choices.looseness());
+        boolean tight = need.minimumEaseMm().isPresent()
+                && need.easeMm() - still < need.minimumEaseMm().getAsDouble() - 0.5
+                && still > 0;
+        if (Math.abs(moved) <= NEAR_MM || !(Math.abs(still) > leave + 0.1 || tight)) {
+            return need;
+        }
+        return need.with(new Decision(
+                Verdict.ALTER,
+                need.needMm(),
+                "Left alone at first, but the other changes move it by "
+                        + choices.show().showSigned(moved) + "; it is brought to what it should be.",
+                false));
+    }
+}

@@ -1,0 +1,101 @@
+package trueseam.fitting.plan;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import trueseam.fitting.compare.Need;
+import trueseam.garment.finding.Finding;
+import trueseam.garment.length.LengthFormat;
+import trueseam.garment.measure.Measure;
+import trueseam.garment.measure.MeasureKind;
+
+/**
+ * Shares each change over the cut edges: four for a girth at two side seams, two for a sleeve, the full amount on every piece for a
+ * length, each piece's own share for a crotch length (common practice).
+ */
+public final class Sharing {
+
+    /** The most that is simply drawn at an edge: 1/2 in; more wants another size line or an opening inside the piece (CP). */
+    public static final double MOST_AT_AN_EDGE_MM = 12.7;
+
+    private Sharing() {}
+
+    /**
+     * The shares of all changes of a chart.
+     *
+     * @param needs the chart
+     * @param sideEdges cut edges at the side seams, 4 where front and back have one each
+     * @return the changes in the order of work
+     */
+    public static List<Change> changes(List<Need> needs, int sideEdges) {
+        Map<Measure, Change> byMeasure = new EnumMap<>(Measure.class);
+        for (Need need : needs) {
+            if (need.decision().isAltered()) {
+                byMeasure.put(need.measure(), change(need, sideEdges));
+            }
+        }
+        List<Change> ordered = new ArrayList<>();
+        for (Measure measure : ORDER) {
+            if (byMeasure.containsKey(measure)) {
+                ordered.add(byMeasure.remove(measure));
+            }
+        }
+        ordered.addAll(byMeasure.values());
+        return List.copyOf(ordered);
+    }
+
+    private static final List<Measure> ORDER = List.of(
+            Measure.BACK_WAIST_LENGTH,
+            Measure.SKIRT_LENGTH,
+            Measure.DRESS_LENGTH,
+            Measure.BODY_RISE,
+            Measure.INSIDE_LEG_LENGTH,
+            Measure.UPPER_ARM_LENGTH,
+            Measure.ARM_LENGTH,
+            Measure.FRONT_CROTCH_LENGTH,
+            Measure.BACK_CROTCH_LENGTH,
+            Measure.BUST_GIRTH,
+            Measure.WAIST_GIRTH,
+            Measure.HIP_GIRTH,
+            Measure.UPPER_ARM_GIRTH,
+            Measure.WRIST_GIRTH);
+
+    private static Change change(Need need, int sideEdges) {
+        double total = need.decision().amountMm();
+        Measure measure = need.measure();
+        if (measure == Measure.UPPER_ARM_GIRTH || measure == Measure.WRIST_GIRTH) {
+            return new Change(measure, total, 2, "2 sleeve edges");
+        }
+        if (measure.kind() == MeasureKind.GIRTH) {
+            return new Change(measure, total, sideEdges, sideEdges + " side edges");
+        }
+        if (measure == Measure.FRONT_CROTCH_LENGTH || measure == Measure.BACK_CROTCH_LENGTH) {
+            return new Change(measure, total, 1, "its own piece, left and right alike");
+        }
+        return new Change(measure, total, 1, "the full amount on every piece");
+    }
+
+    /**
+     * What to say of shares that are large.
+     *
+     * @param changes the changes
+     * @param show how lengths are written
+     * @return a warning for each girth that takes more than half an inch at an edge
+     */
+    public static List<Finding> warnings(List<Change> changes, LengthFormat show) {
+        List<Finding> findings = new ArrayList<>();
+        for (Change change : changes) {
+            boolean girth = change.measure().kind() == MeasureKind.GIRTH;
+            if (girth && Math.abs(change.perEdgeMm()) > MOST_AT_AN_EDGE_MM + 1e-9) {
+                findings.add(Finding.warning(
+                        change.measure().term(),
+                        show.show(Math.abs(change.perEdgeMm())) + " at each edge is more than "
+                                + show.show(MOST_AT_AN_EDGE_MM)
+                                + " (common practice); consider the next size line at this level, or opening the piece inside,"
+                                + " and sew a trial garment in any case."));
+            }
+        }
+        return findings;
+    }
+}
