@@ -22,21 +22,22 @@ import trueseam.garment.measure.Measure;
  *   <li>the value of a sided measure as a whole is the mean of its left and right values.
  * </ol>
  *
- * @param label what the dressmaker calls this person; never blank
+ * @param label what the dressmaker calls this person: one line, never blank
  * @param readings every reading, in the order taken
  */
 public record Body(String label, List<Reading> readings) {
 
     /**
-     * Keeps a copy of the readings.
+     * Takes the blanks off the label and keeps a copy of the readings.
      *
      * @param label as of the record
      * @param readings as of the record
-     * @throws IllegalArgumentException when the label is blank
+     * @throws IllegalArgumentException when the label is blank or has more than one line
      */
     public Body {
-        if (label.isBlank()) {
-            throw new IllegalArgumentException("a body needs a label");
+        label = label.strip();
+        if (label.isEmpty() || label.lines().count() > 1) {
+            throw new IllegalArgumentException("a body needs a label of one line");
         }
         readings = List.copyOf(readings);
     }

@@ -17,6 +17,9 @@ final class LengthText {
     /** More than any garment; beyond it a slip of the key is certain, and sums of squares stay exact enough below. */
     private static final double LONGEST_MM = 1e7;
 
+    /** Room for a double written in full with its unit; a whole page pasted into a cell is not read at all. */
+    private static final int LONGEST_TEXT = 60;
+
     private static final Map<Character, String> FRACTIONS = Map.ofEntries(
             Map.entry('½', "1/2"),
             Map.entry('⅓', "1/3"),
@@ -44,6 +47,9 @@ final class LengthText {
     }
 
     static double mm(String text, LengthUnit bareUnit) {
+        if (text.length() > LONGEST_TEXT) {
+            throw new LengthTextException(text.substring(0, LONGEST_TEXT) + "...", "it is too long");
+        }
         String plain = spellOut(text);
         if (plain.isEmpty()) {
             throw new LengthTextException(text, "nothing is written");

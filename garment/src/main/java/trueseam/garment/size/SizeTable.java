@@ -33,7 +33,7 @@ public record SizeTable(
         Map<Measure, String> notes) {
 
     /**
-     * Checks that the table is whole: rows, no size twice, every row with every column and no other.
+     * Checks that the table is whole: rows, no size twice, every row with every column and no other, notes of columns.
      *
      * @param name as of the record
      * @param source as of the record
@@ -47,8 +47,18 @@ public record SizeTable(
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
         notes = Map.copyOf(notes);
-        if (name.isBlank() || source.isBlank()) {
-            throw new SizeTableException(name, "name and source", "A size table needs a name and a source.");
+        if (!isLine(name) || !isLine(source)) {
+            throw new SizeTableException(
+                    name, "name and source", "A size table needs a name and a source, each of one line.");
+        }
+        for (Map.Entry<Measure, String> note : notes.entrySet()) {
+            if (!columns.contains(note.getKey()) || !isLine(note.getValue())) {
+                throw new SizeTableException(
+                        name,
+                        note.getKey().term(),
+                        "Size table \"" + name + "\" has a note on "
+                                + note.getKey().term() + ", which is not a column or not of one line.");
+            }
         }
         if (rows.isEmpty() || columns.isEmpty()) {
             throw new SizeTableException(name, "rows", "Size table \"" + name + "\" has no sizes or no measures.");
@@ -73,6 +83,10 @@ public record SizeTable(
      */
     public SizeTable(String name, String source, List<Measure> columns, List<SizeRow> rows) {
         this(name, source, columns, rows, new Figure("", ""), Map.of());
+    }
+
+    private static boolean isLine(String text) {
+        return !text.isBlank() && text.equals(text.strip()) && text.lines().count() == 1;
     }
 
     private static void checkColumns(String name, List<Measure> columns, SizeRow row) {

@@ -131,5 +131,7 @@ class BodyTest {
         assertThat(after.measures()).containsExactly(Measure.BUST_GIRTH);
         assertThat(after.without(Measure.BUST_GIRTH)).isEqualTo(before);
         assertThatThrownBy(() -> Body.named("  ")).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Body.named("Ann\nBerta")).isInstanceOf(IllegalArgumentException.class);
+        assertThat(Body.named(" Ann ")).isEqualTo(Body.named("Ann"));
     }
 }

@@ -67,6 +67,23 @@ class LengthPropertiesTest {
 
     @ParameterizedTest
     @MethodSource("seeds")
+    void anyTextIsALengthOrRefusedInWords(long seed) {
+        Random random = new Random(seed);
+        String signs = "0123456789 ./,-+'\"½incmft\u2033e#";
+        StringBuilder text = new StringBuilder();
+        int count = random.nextInt(80);
+        for (int i = 0; i < count; i++) {
+            text.append(signs.charAt(random.nextInt(signs.length())));
+        }
+        try {
+            assertThat(Length.parse(text.toString(), LengthUnit.INCH).mm()).isFinite();
+        } catch (LengthTextException e) {
+            assertThat(e.reason()).isNotBlank();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
     void everySpellingOfAFractionIsTheSameLength(long seed) {
         Random random = new Random(seed);
         int below = 1 << (1 + random.nextInt(4));

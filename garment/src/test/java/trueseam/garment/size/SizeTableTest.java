@@ -81,6 +81,16 @@ class SizeTableTest {
         assertThatThrownBy(() -> new SizeTable("t", "s", columns, List.of())).isInstanceOf(SizeTableException.class);
         assertThatThrownBy(() -> new SizeTable("t", " ", columns, List.of(row("1", 900, 700))))
                 .isInstanceOf(SizeTableException.class);
+        assertThatThrownBy(() -> new SizeTable(
+                        "t",
+                        "s",
+                        columns,
+                        List.of(row("1", 900, 700)),
+                        new Figure("", ""),
+                        Map.of(Measure.HIP_GIRTH, "?")))
+                .isInstanceOf(SizeTableException.class)
+                .hasMessageContaining("note on hip girth");
+        assertThatThrownBy(() -> new Figure("two\nlines", "")).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> row("1", -900, 700)).isInstanceOf(IllegalArgumentException.class);
     }
 }

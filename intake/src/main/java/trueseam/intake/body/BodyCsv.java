@@ -70,7 +70,7 @@ public final class BodyCsv {
             outcome.reading().ifPresent(readings::add);
             outcome.finding().ifPresent(findings::add);
         }
-        String label = sheet.remarks().getOrDefault("label", file);
+        String label = BodyFile.label(sheet.remarks().getOrDefault("label", ""), file);
         return new BodyFile(new Body(label, readings), findings);
     }
 

@@ -63,7 +63,7 @@ public final class BodyJson {
             outcome.reading().ifPresent(readings::add);
             outcome.finding().ifPresent(findings::add);
         }
-        return new BodyFile(new Body(root.path("label").asText(file), readings), findings);
+        return new BodyFile(new Body(BodyFile.label(root.path("label").asText(""), file), readings), findings);
     }
 
     private static JsonNode parse(String file, String text) {
@@ -71,7 +71,9 @@ public final class BodyJson {
             return MAPPER.readTree(text);
         } catch (JsonProcessingException e) {
             throw new SheetException(
-                    file, e.getLocation().getLineNr(), "This is not JSON: " + e.getOriginalMessage() + ".");
+                    file,
+                    e.getLocation() == null ? 0 : e.getLocation().getLineNr(),
+                    "This is not JSON: " + e.getOriginalMessage() + ".");
         }
     }
 

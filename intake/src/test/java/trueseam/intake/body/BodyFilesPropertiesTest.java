@@ -19,6 +19,7 @@ import trueseam.garment.body.Reading;
 import trueseam.garment.body.Side;
 import trueseam.garment.length.LengthUnit;
 import trueseam.garment.measure.Measure;
+import trueseam.intake.sheet.SheetException;
 
 /** Whatever a body holds, writing and reading it gives it back to the last bit; the seed is the test's argument. */
 class BodyFilesPropertiesTest {
@@ -70,6 +71,44 @@ class BodyFilesPropertiesTest {
             assertThat(read.findings()).isEmpty();
             assertThat(read.body()).isEqualTo(body);
         }
+    }
+
+    /** A body file with letters changed, taken out and doubled: read with findings, or refused as a whole, never worse. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void aSpoiltFileIsReadWithFindingsOrRefusedInWords(long seed) {
+        Random random = new Random(seed);
+        Body body = body(random);
+        String csv = spoil(BodyCsv.write(body, LengthUnit.INCH), random);
+        String json = spoil(BodyJson.write(body, LengthUnit.INCH), random);
+        try {
+            assertThat(BodyCsv.read("ann.csv", csv, EntryRules.usual()).body().label())
+                    .isNotBlank();
+        } catch (SheetException e) {
+            assertThat(e.what()).isNotBlank();
+        }
+        try {
+            assertThat(BodyJson.read("ann.json", json, EntryRules.usual())
+                            .body()
+                            .label())
+                    .isNotBlank();
+        } catch (SheetException e) {
+            assertThat(e.what()).isNotBlank();
+        }
+    }
+
+    private static String spoil(String text, Random random) {
+        StringBuilder spoilt = new StringBuilder(text);
+        int slips = 1 + random.nextInt(6);
+        for (int i = 0; i < slips && spoilt.length() > 1; i++) {
+            int at = random.nextInt(spoilt.length());
+            switch (random.nextInt(3)) {
+                case 0 -> spoilt.deleteCharAt(at);
+                case 1 -> spoilt.insert(at, spoilt.charAt(at));
+                default -> spoilt.setCharAt(at, (char) (random.nextInt(96) + 31));
+            }
+        }
+        return spoilt.toString();
     }
 
     @ParameterizedTest

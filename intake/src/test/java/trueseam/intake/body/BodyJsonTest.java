@@ -50,12 +50,27 @@ class BodyJsonTest {
         assertThatThrownBy(() -> BodyJson.read("ann.json", "{\"label\": \"Ann\",\n oops}", RULES))
                 .isInstanceOfSatisfying(
                         SheetException.class, e -> assertThat(e.line()).isEqualTo(2));
-        for (String text : new String[] {"", "[]", "3", "{\"readings\": 3}"}) {
+        for (String text : new String[] {"", "[]", "{}", "3", "{\"readings\": 3}"}) {
             assertThatThrownBy(() -> BodyJson.read("ann.json", text, RULES))
                     .as(text)
                     .isInstanceOf(SheetException.class)
                     .hasMessageContaining("\"readings\" is missing");
         }
+    }
+
+    @Test
+    void aLabelIsOneLineOfText() {
+        for (String label : new String[] {"\"\"", "{}", "null", "\"  \""}) {
+            assertThat(BodyJson.read("ann.json", "{\"label\":" + label + ",\"readings\":[]}", RULES)
+                            .body()
+                            .label())
+                    .as(label)
+                    .isEqualTo("ann.json");
+        }
+        assertThat(BodyJson.read("x", "{\"label\":\"Ann\\nB\",\"readings\":[]}", RULES)
+                        .body()
+                        .label())
+                .isEqualTo("Ann B");
     }
 
     @Test
