@@ -24,6 +24,8 @@ import trueseam.garment.size.SizeRow;
  * @param worked the pattern before and after
  * @param report the proofs
  * @param findings what the dressmaker should know
+ * @param schematic whether there is no digital pattern: the pieces worked on are drafted ones that only show the steps, and the
+ *     flat measures of the chart were typed
  */
 public record FitResult(
         Body body,
@@ -35,7 +37,8 @@ public record FitResult(
         Amounts amounts,
         WorkedPattern worked,
         FitReport report,
-        List<Finding> findings) {
+        List<Finding> findings,
+        boolean schematic) {
 
     // Immutable.
     public FitResult {

@@ -48,17 +48,24 @@ public final class Fitting {
     private final Optional<SizeRow> size;
     private final FitChoices choices;
     private final GarmentKind kind;
-    private final Map<Measure, Double> flat = new EnumMap<>(Measure.class);
+    private final Map<Measure, Double> drawn = new EnumMap<>(Measure.class);
+    private final Optional<Map<Measure, Double>> typed;
     private final List<Finding> findings = new ArrayList<>();
 
-    private Fitting(Pattern pattern, Body body, Optional<SizeRow> size, FitChoices choices) {
+    private Fitting(
+            Pattern pattern,
+            Body body,
+            Optional<SizeRow> size,
+            Optional<Map<Measure, Double>> typed,
+            FitChoices choices) {
         this.pattern = pattern;
+        this.typed = typed;
         this.body = body;
         this.size = size;
         this.choices = choices;
         this.kind = kindOf(pattern);
         for (Measure measure : Coverage.measuresOf(kind)) {
-            FlatPattern.measure(pattern, measure).ifPresent(m -> flat.put(measure, m.mm()));
+            FlatPattern.measure(pattern, measure).ifPresent(m -> drawn.put(measure, m.mm()));
         }
     }
 
@@ -73,7 +80,23 @@ public final class Fitting {
      * @throws IllegalArgumentException of this room or the tissue's if the pattern cannot take a change at all
      */
     public static FitResult fit(Pattern pattern, Body body, Optional<SizeRow> size, FitChoices choices) {
-        return new Fitting(pattern, body, size, choices).result();
+        return new Fitting(pattern, body, size, Optional.empty(), choices).result();
+    }
+
+    /**
+     * Fits a paper pattern that is not in the computer: the chart and the amounts are reckoned from the typed flat measures, or
+     * from the size alone, and the steps are shown on schematic pieces.
+     *
+     * @param schematic drafted pieces of the same kind of garment, to show the steps on
+     * @param body the body
+     * @param size the row of the size table, if known
+     * @param typedMm what the tape read on the paper, mm, by measure; may be empty if the size is known
+     * @param choices what the dressmaker chose
+     * @return the whole fit, on schematic pieces
+     */
+    public static FitResult onPaper(
+            Pattern schematic, Body body, Optional<SizeRow> size, Map<Measure, Double> typedMm, FitChoices choices) {
+        return new Fitting(schematic, body, size, Optional.of(typedMm), choices).result();
     }
 
     /**
@@ -109,7 +132,10 @@ public final class Fitting {
     }
 
     private FitResult result() {
-        List<Need> needs = new Comparison(body, kind, size, flat, pattern.easeMm(), choices).needs();
+        // What the schematic pieces measure says nothing of the paper: only what was typed counts.
+        Map<Measure, Double> flat = typed.orElse(drawn);
+        Map<Measure, Double> stated = typed.isPresent() ? Map.of() : pattern.easeMm();
+        List<Need> needs = new Comparison(body, kind, size, flat, stated, choices).needs();
         needs = countedOnce(needs);
         Solved solved = solve(needs);
         for (int i = 0; i < PROMOTIONS; i++) {
@@ -125,7 +151,17 @@ public final class Fitting {
         boolean capAsked = choices.cap() == CapChoice.KEEP_CAP_HEIGHT && solved.amounts.has(Measure.UPPER_ARM_GIRTH);
         FitReport report = Prover.prove(solved.worked, targets(needs), capAsked);
         return new FitResult(
-                body, kind, size, choices, needs, changes, solved.amounts, solved.worked, report, findings);
+                body,
+                kind,
+                size,
+                choices,
+                needs,
+                changes,
+                solved.amounts,
+                solved.worked,
+                report,
+                findings,
+                typed.isPresent());
     }
 
     /**
@@ -162,11 +198,12 @@ public final class Fitting {
         return need.with(new Decision(Verdict.ALTER, need.needMm(), deeper + "is altered.", false));
     }
 
-    private static Map<Measure, Double> targets(List<Need> needs) {
+    private Map<Measure, Double> targets(List<Need> needs) {
         Map<Measure, Double> targets = new EnumMap<>(Measure.class);
         for (Need need : needs) {
-            if (need.decision().isAltered() && need.targetMm().isPresent()) {
-                targets.put(need.measure(), need.targetMm().getAsDouble());
+            Double before = drawn.get(need.measure());
+            if (need.decision().isAltered() && before != null) {
+                targets.put(need.measure(), before + need.decision().amountMm());
             }
         }
         return targets;
@@ -224,7 +261,8 @@ public final class Fitting {
         List<Need> all = new ArrayList<>();
         for (Need need : needs) {
             Optional<FlatMeasure> now = FlatPattern.measure(solved.worked.altered(), need.measure());
-            boolean left = need.decision().verdict() == Verdict.LEAVE
+            boolean left = typed.isEmpty()
+                    && need.decision().verdict() == Verdict.LEAVE
                     && !need.decision().overruled()
                     && need.flatMm().isPresent()
                     && now.isPresent()
