@@ -67,7 +67,7 @@ final class CurvePair {
             touch(p, q);
             return;
         }
-        if (meetOnceAtMost(p, q) && newton(p, q)) {
+        if (isJoint(p, q) || (meetOnceAtMost(p, q) && newton(p, q))) {
             return;
         }
         boolean halveP = reachP > TOUCH_MM && reachP >= reachQ / 4;
@@ -88,6 +88,22 @@ final class CurvePair {
             search(p, q.firstHalf());
             search(p, q.secondHalf());
         }
+    }
+
+    /**
+     * Whether one part ends where the other begins and both go forward all the way, so that they meet nowhere else. Without
+     * this, the joints of a smooth outline would be halved down to specks.
+     */
+    private boolean isJoint(CurvePiece p, CurvePiece q) {
+        if (p.t1() == 1 && q.t0() == 0 && a.end().equals(b.start()) && p.goesOnInto(q)) {
+            add(new Meeting(Crossing.Kind.POINT, 1, 0), NEAR);
+            return true;
+        }
+        if (q.t1() == 1 && p.t0() == 0 && b.end().equals(a.start()) && q.goesOnInto(p)) {
+            add(new Meeting(Crossing.Kind.POINT, 0, 1), NEAR);
+            return true;
+        }
+        return false;
     }
 
     private static boolean meetOnceAtMost(CurvePiece p, CurvePiece q) {

@@ -93,6 +93,19 @@ record CurvePiece(
                 && least(0, own1, own2, 0) - slack <= most(a, b, c, d);
     }
 
+    /** Whether all of this lies before its end, and all of the next piece behind it, seen in their common direction. */
+    boolean goesOnInto(CurvePiece next) {
+        double ux = next.x3 - x0;
+        double uy = next.y3 - y0;
+        return advances(ux, uy) && next.advances(ux, uy);
+    }
+
+    private boolean advances(double ux, double uy) {
+        return ux * (x1 - x0) + uy * (y1 - y0) >= 0
+                && ux * (x2 - x1) + uy * (y2 - y1) > 0
+                && ux * (x3 - x2) + uy * (y3 - y2) >= 0;
+    }
+
     double chordAngle() {
         return Math.atan2(y3 - y0, x3 - x0);
     }

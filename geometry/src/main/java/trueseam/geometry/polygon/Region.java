@@ -18,6 +18,7 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
 import trueseam.geometry.GeometryException;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
+import trueseam.geometry.crossing.Crossings;
 
 /**
  * An area of paper: what lies within one or more outlines. Immutable.
@@ -36,7 +37,26 @@ public final class Region {
     }
 
     /**
-     * What keeps a path from being an outline.
+     * What keeps a path from being an outline, judged on the curves themselves.
+     *
+     * @param outline the path
+     * @return the first fault along the path, or nothing for a simple closed outline
+     */
+    public static Optional<OutlineFault> faultOf(Path outline) {
+        if (!outline.isClosed()) {
+            return Optional.of(new OutlineFault(OutlineFault.Kind.OPEN, outline.end()));
+        }
+        if (!(Math.abs(outline.signedArea()) > Path.CHAIN_MM * outline.length())) {
+            return Optional.of(new OutlineFault(OutlineFault.Kind.NO_AREA, outline.start()));
+        }
+        return Crossings.ofItself(outline).stream()
+                .findFirst()
+                .map(c -> new OutlineFault(
+                        OutlineFault.Kind.CROSSES_ITSELF, c.onFirst().point()));
+    }
+
+    /**
+     * What keeps the chords of a path from being an outline.
      *
      * @param outline the path
      * @param toleranceMm how far the chords looked at may lie from the path, mm
@@ -74,6 +94,22 @@ public final class Region {
             throw new GeometryException(fault.get().sentence() + " Only a simple closed outline has an inside.");
         }
         return new Region(FACTORY.createPolygon(ring(outline, toleranceMm)));
+    }
+
+    /**
+     * The area within any of several outlines.
+     *
+     * @param outlines simple closed paths
+     * @param toleranceMm how far the chords may lie from the paths, mm
+     * @return all together
+     * @throws GeometryException if a path has a fault
+     */
+    public static Region withinAny(List<Path> outlines, double toleranceMm) {
+        List<Geometry> areas = new ArrayList<>(outlines.size());
+        for (Path outline : outlines) {
+            areas.add(within(outline, toleranceMm).area);
+        }
+        return new Region(OverlayNGRobust.union(areas, FACTORY));
     }
 
     private static Coordinate[] ring(Path outline, double toleranceMm) {

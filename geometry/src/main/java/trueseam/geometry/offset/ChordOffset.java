@@ -1,0 +1,153 @@
+package trueseam.geometry.offset;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.buffer.OffsetCurve;
+import trueseam.geometry.GeometryException;
+import trueseam.geometry.Path;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
+import trueseam.geometry.polygon.Region;
+
+/**
+ * New lines beside chords, for shapes too tangled for {@link OffsetChain}: a strip of paper is laid beside each chord and a
+ * wedge at each outer corner; what piece and strips cover together has the new outline. Strips inwards are cut away
+ * instead. Straight strokes only.
+ */
+final class ChordOffset {
+
+    /** Strips narrower or shorter than this cover nothing. */
+    private static final double SPECK_MM = 1e-7;
+
+    private ChordOffset() {}
+
+    /** A chord of the source with the distance to its right. */
+    private record Chord(Point from, Point to, double distanceMm) {
+
+        Vec along() {
+            return to.minus(from).unit();
+        }
+
+        Vec aside() {
+            return along().right().times(distanceMm);
+        }
+    }
+
+    static Path closed(Path piece, List<Margin> margins, double mitreLimit, double toleranceMm) {
+        double fine = toleranceMm / 2;
+        Region area = Region.within(piece, fine);
+        boolean anticlockwise = piece.signedArea() > 0;
+        List<Path> added = new ArrayList<>();
+        List<Path> removed = new ArrayList<>();
+        List<Chord> chords = chords(margins, fine);
+        for (int i = 0; i < chords.size(); i++) {
+            Chord c = chords.get(i);
+            Chord next = chords.get((i + 1) % chords.size());
+            if (Math.abs(c.distanceMm()) > SPECK_MM) {
+                Vec aside = c.aside();
+                (c.distanceMm() > 0 == anticlockwise ? added : removed)
+                        .add(ring(c.from(), c.from().plus(aside), c.to().plus(aside), c.to()));
+            }
+            boolean sameSide = c.distanceMm() * next.distanceMm() >= 0;
+            double turn = c.along().cross(next.along());
+            boolean outerCorner = (c.distanceMm() + next.distanceMm()) * turn > 0;
+            if (sameSide && outerCorner) {
+                boolean outwards = c.distanceMm() + next.distanceMm() > 0 == anticlockwise;
+                wedge(c, next, mitreLimit, outwards ? added : removed);
+            }
+        }
+        Region result = added.isEmpty() ? area : area.union(Region.withinAny(added, fine));
+        if (!removed.isEmpty()) {
+            result = result.difference(Region.withinAny(removed, fine));
+        }
+        Path outline = onlyOutline(result, piece, toleranceMm);
+        return anticlockwise ? outline : outline.reversed();
+    }
+
+    private static List<Chord> chords(List<Margin> margins, double fineMm) {
+        List<Chord> chords = new ArrayList<>();
+        for (Margin m : margins) {
+            List<Point> points = m.line().flattened(fineMm);
+            Point from = points.get(0);
+            for (Point to : points.subList(1, points.size())) {
+                if (!from.isNear(to, SPECK_MM)) {
+                    chords.add(new Chord(from, to, m.distanceMm()));
+                    from = to;
+                }
+            }
+        }
+        return chords;
+    }
+
+    private static void wedge(Chord c, Chord next, double mitreLimit, List<Path> wedges) {
+        Point p = c.to();
+        Point end = p.plus(c.aside());
+        Point start = p.plus(next.aside());
+        double widest = Math.max(Math.abs(c.distanceMm()), Math.abs(next.distanceMm()));
+        Corner corner = new Corner(p, end, c.along(), start, next.along(), widest);
+        List<Point> ring = new ArrayList<>(List.of(p, end));
+        ring.addAll(corner.between(mitreLimit));
+        ring.add(start);
+        Path wedge = ring(ring.toArray(Point[]::new));
+        if (Region.faultOf(wedge, SPECK_MM).isEmpty()) { // none beside a fold, or too thin to matter
+            wedges.add(wedge);
+        }
+    }
+
+    private static Path ring(Point... corners) {
+        List<Point> points = new ArrayList<>(List.of(corners));
+        points.add(corners[0]);
+        return Path.through(points.toArray(Point[]::new));
+    }
+
+    private static Path onlyOutline(Region result, Path piece, double toleranceMm) {
+        // Holes and crumbs thinner than the tolerance are leavings of the chords.
+        double crumb = toleranceMm * piece.length();
+        List<Path> outer = new ArrayList<>();
+        for (Path p : result.outlines()) {
+            if (p.signedArea() > 0) {
+                outer.add(p);
+            }
+        }
+        outer.sort(Comparator.comparingDouble(Path::signedArea).reversed());
+        if (outer.isEmpty() || outer.get(0).signedArea() <= crumb) {
+            throw new GeometryException(
+                    "Nothing is left of the piece about " + piece.bounds().centre() + " so far within it; take less.");
+        }
+        if (outer.size() > 1 && outer.get(1).signedArea() > crumb) {
+            throw new GeometryException("The line beside the piece about "
+                    + piece.bounds().centre() + " falls into " + outer.size() + " parts; take less.");
+        }
+        return outer.get(0);
+    }
+
+    /** The line beside an open path, to the right. */
+    static Path open(Path path, double distanceMm, double mitreLimit, double toleranceMm) {
+        // At a cusp two rows of chords cross at a sharp angle: measured, the place is off by up to twenty chord errors.
+        Coordinate[] chords = path.flattened(toleranceMm / 20).stream()
+                .map(p -> new Coordinate(p.x(), p.y()))
+                .toArray(Coordinate[]::new);
+        BufferParameters corners = new BufferParameters();
+        corners.setJoinStyle(BufferParameters.JOIN_MITRE);
+        corners.setMitreLimit(mitreLimit);
+        corners.setSimplifyFactor(toleranceMm / (20 * Math.abs(distanceMm)));
+        Geometry line =
+                new OffsetCurve(new GeometryFactory().createLineString(chords), -distanceMm, corners).getCurve();
+        if (!(line instanceof LineString) || line.isEmpty()) {
+            throw new GeometryException("The line " + distanceMm + " mm beside the path from " + path.start() + " to "
+                    + path.end() + " falls into parts or vanishes; take less.");
+        }
+        Point[] points = new Point[line.getNumPoints()];
+        for (int i = 0; i < points.length; i++) {
+            Coordinate c = line.getCoordinates()[i];
+            points[i] = new Point(c.getX(), c.getY());
+        }
+        return Path.through(points);
+    }
+}
