@@ -44,6 +44,7 @@ class PlausibilityTest {
     void aSexWithoutLimitsOfItsOwnTakesThoseOfAll() {
         assertThat(LIMITS.question(Measure.BUST_GIRTH, 1300, Population.WOMEN)).isPresent();
         assertThat(LIMITS.question(Measure.BUST_GIRTH, 1300, Population.MEN)).isEmpty();
+        assertThat(LIMITS.question(Measure.BUST_GIRTH, 1340, Population.MEN)).isPresent();
     }
 
     @Test
@@ -67,11 +68,15 @@ class PlausibilityTest {
     void aBodyIsQuestionedSideBySide() {
         Body body = Body.named("Ann")
                 .with(Reading.taped(Measure.BUST_GIRTH, 950))
+                .with(Reading.taped(Measure.WAIST_GIRTH, 1))
                 .with(Reading.taped(Measure.SHOULDER_LENGTH, Side.LEFT, 120))
                 .with(Reading.taped(Measure.SHOULDER_LENGTH, Side.RIGHT, 190));
         assertThat(LIMITS.question(body, Population.ALL))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.sentence()).contains("190 mm"));
+        // A measure taken for both sides is questioned once, not for each side again.
+        assertThat(LIMITS.question(Body.named("Ann").with(Reading.taped(Measure.SHOULDER_LENGTH, 190)), Population.ALL))
+                .hasSize(1);
     }
 
     @Test
@@ -79,5 +84,9 @@ class PlausibilityTest {
         assertThatThrownBy(() -> new Limit(Measure.BUST_GIRTH, Population.ALL, 1, 5, 4, 9, "none"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("bust girth");
+        assertThatThrownBy(() -> new Limit(Measure.BUST_GIRTH, Population.ALL, 3, 2, 4, 9, "none"))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Limit(Measure.BUST_GIRTH, Population.ALL, 1, 2, 4, 3, "none"))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -65,6 +65,13 @@ class LengthFormatTest {
     }
 
     @Test
+    void theStepIsTheSmallestDifferenceShown() {
+        assertThat(LengthFormat.inches(8).stepMm()).isEqualTo(3.175);
+        assertThat(LengthFormat.inches(16).stepMm()).isEqualTo(1.5875);
+        assertThat(LengthFormat.centimetres().stepMm()).isEqualTo(1);
+    }
+
+    @Test
     void thereAreNoOtherSteps() {
         assertThatThrownBy(() -> LengthFormat.inches(10))
                 .isInstanceOf(IllegalArgumentException.class)

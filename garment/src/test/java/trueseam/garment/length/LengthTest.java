@@ -85,6 +85,7 @@ class LengthTest {
                 "about 37      | a number and a unit were expected",
                 "37 1/0        | the fraction is over zero",
                 "37 3/2        | the fraction is not below one",
+                "37 8/8        | the fraction is not below one",
                 "11/2          | the fraction is not below one",
                 "37.5 1/2      | a decimal and a fraction stand side by side",
                 "37 ell        | the unit \"ell\" is not known",

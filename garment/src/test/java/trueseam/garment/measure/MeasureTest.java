@@ -85,6 +85,7 @@ class MeasureTest {
     })
     void allowableErrorsAreThoseOfTheStandard(Measure measure, double mm) {
         assertThat(measure.allowableErrorMm()).isEqualTo(mm);
+        assertThat(measure.errorGroup().allowedMm()).isEqualTo(mm);
     }
 
     @Test

@@ -39,6 +39,9 @@ class SizeTableTest {
             assertThat(value.mm()).isEqualTo(1663.7);
             assertThat(value.note()).isEqualTo("computed, the middle of the stated height");
         });
+        assertThat(taller.withColumn(Measure.HIP_GIRTH, Map.of("12", 914.4, "14", 965.2), "bust + 2 in")
+                        .notes())
+                .containsOnlyKeys(Measure.STATURE, Measure.HIP_GIRTH);
         assertThat(TABLE.has(Measure.STATURE)).isFalse();
         assertThatThrownBy(() -> TABLE.withColumn(Measure.STATURE, Map.of("12", 1663.7), "computed"))
                 .isInstanceOf(SizeTableException.class)
