@@ -1,0 +1,99 @@
+package trueseam.drafting;
+
+import java.util.ArrayList;
+import java.util.List;
+import trueseam.garment.ease.GarmentKind;
+import trueseam.garment.measure.Measure;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
+import trueseam.garment.pattern.Seam;
+import trueseam.geometry.Path;
+
+/**
+ * Drafts fitting shells. Every method gives a whole pattern or refuses the figure with the reason.
+ *
+ * @see DraftException
+ */
+public final class Shells {
+
+    private Shells() {}
+
+    /**
+     * A fitted bodice to the waist with its set-in sleeve.
+     *
+     * @param figure whom for
+     * @param ease how much larger
+     * @return pieces {@code bodice front}, {@code bodice back}, {@code sleeve}
+     * @throws DraftException if the figure's measures do not go together
+     */
+    public static Pattern bodice(DraftFigure figure, DraftEase ease) {
+        return bodice(figure, ease, Allowances.inches());
+    }
+
+    /**
+     * A fitted bodice to the waist with its set-in sleeve.
+     *
+     * @param figure whom for
+     * @param ease how much larger
+     * @param allowances cloth outside the stitching lines
+     * @return pieces {@code bodice front}, {@code bodice back}, {@code sleeve}
+     * @throws DraftException if the figure's measures do not go together
+     */
+    public static Pattern bodice(DraftFigure figure, DraftEase ease, Allowances allowances) {
+        Upper upper = Upper.of("bodice", GarmentKind.BODICE, figure, ease);
+        UpperPieces pieces = new UpperPieces(upper.draft(), upper.plan(), allowances);
+        UpperPlan.Sum sum = new UpperPlan.Sum(GarmentKind.BODICE, figure, ease);
+        return pattern(
+                "bodice",
+                figure,
+                List.of(pieces.bodiceFront(), pieces.bodiceBack(), sleeve(upper, allowances)),
+                UpperPieces.seams("bodice", ease),
+                sum,
+                upperMeasures(figure));
+    }
+
+    /** What an upper shell is drafted to; over the bust only where it is shaped there. */
+    private static List<Measure> upperMeasures(DraftFigure figure) {
+        List<Measure> measures = new ArrayList<>(List.of(
+                figure.trunkGirth(),
+                Measure.WAIST_GIRTH,
+                Measure.ACROSS_FRONT_WIDTH,
+                Measure.ACROSS_BACK_WIDTH,
+                Measure.SHOULDER_LENGTH,
+                Measure.NECK_BASE_GIRTH,
+                Measure.BACK_WAIST_LENGTH,
+                Measure.UPPER_ARM_GIRTH,
+                Measure.ELBOW_GIRTH,
+                Measure.WRIST_GIRTH,
+                Measure.ARM_LENGTH,
+                Measure.UPPER_ARM_LENGTH));
+        if (figure.build() == Build.WOMEN) {
+            measures.addAll(
+                    List.of(Measure.FRONT_WAIST_LENGTH_OVER_BUST, Measure.BUST_POINT_HEIGHT, Measure.BUST_POINT_WIDTH));
+        }
+        return measures;
+    }
+
+    private static Piece sleeve(Upper upper, Allowances allowances) {
+        Path front = upper.draft().frontArmhole();
+        Path back = upper.draft().backArmhole();
+        return upper.sleeve().piece(allowances, UpperPieces.notchMm(front), UpperPieces.notchMm(back));
+    }
+
+    private static Pattern pattern(
+            String shell,
+            DraftFigure figure,
+            List<Piece> pieces,
+            List<Seam> seams,
+            UpperPlan.Sum sum,
+            List<Measure> stated) {
+        return new Pattern(
+                shell + " for " + figure.label(),
+                figure.size(),
+                figure.sizeTable(),
+                "A fitting shell drafted by Trueseam to the measures of " + figure.label() + ".",
+                pieces,
+                seams,
+                sum.eases(stated));
+    }
+}
