@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import trueseam.garment.body.Body;
 import trueseam.garment.body.Origin;
+import trueseam.garment.body.Population;
 import trueseam.garment.body.Reading;
 import trueseam.garment.body.Side;
 import trueseam.garment.finding.Finding;
@@ -95,6 +96,17 @@ class BodyCsvTest {
                 .containsExactly(
                         tuple("ann.csv, line 2", Severity.FAILURE), tuple("ann.csv, line 3", Severity.WARNING));
         assertThat(file.findings().get(0).sentence()).startsWith("bust girth: 5000 mm");
+    }
+
+    @Test
+    void whatIsRareDependsOnThePopulation() {
+        // A hip of 1,300 mm: 99.9 % of the surveyed women reach to 1,306 mm, of the men to 1,293 mm.
+        String text = "measure,value\nhip,1300 mm\n";
+        BodyFile woman = BodyCsv.read("ann.csv", text, RULES.withPopulation(Population.WOMEN));
+        assertThat(woman.findings()).isEmpty();
+        BodyFile man = BodyCsv.read("ben.csv", text, RULES.withPopulation(Population.MEN));
+        assertThat(man.findings()).extracting(Finding::severity).containsExactly(Severity.WARNING);
+        assertThat(man.hasFailures()).isFalse();
     }
 
     @Test

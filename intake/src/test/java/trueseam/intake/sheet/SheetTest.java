@@ -32,6 +32,12 @@ class SheetTest {
     }
 
     @Test
+    void remarksDoNotDecideTheSeparator() {
+        Sheet sheet = Sheet.read("t.csv", "# source: one; two; three; four\na,b\n1,2\n");
+        assertThat(sheet.header()).containsExactly("a", "b");
+    }
+
+    @Test
     void decimalCommasNeedNoQuotesBetweenSemicolons() {
         assertThat(Sheet.read("t.csv", "measure;value\nbust girth;95,2 cm\n")
                         .rows()

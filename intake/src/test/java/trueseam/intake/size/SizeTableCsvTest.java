@@ -45,6 +45,7 @@ class SizeTableCsvTest {
             value = {
                 "size,bust girth~A,88~B,wide           | 5 | The bust girth: \"wide\" is not a length",
                 "size,bust girth~A,-88                 | 4 | The bust girth must be above zero, not -88.",
+                "size,bust girth~A,0                   | 4 | The bust girth must be above zero, not 0.",
                 "size,bust girth,waist girth~A,88      | 4 | The waist girth: \"\" is not a length: nothing is written",
                 "size,bust girth~A,88,5                | 4 | The line has more cells than the header",
                 "size,bust girth~,88                   | 4 | The size has no name.",
