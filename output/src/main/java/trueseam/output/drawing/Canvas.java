@@ -192,7 +192,7 @@ public final class Canvas {
      */
     public void within(Bounds area, Consumer<Canvas> draw) {
         ink.op("q");
-        trace(rectangle(area));
+        trace(Shapes.rectangle(area));
         ink.op("h").op("W").op("n");
         draw.accept(this);
         ink.op("Q");
@@ -289,22 +289,6 @@ public final class Canvas {
                 .op("l")
                 .op("f")
                 .op("Q");
-    }
-
-    /**
-     * A rectangle as a path.
-     *
-     * @param area its bounds
-     * @return closed, anticlockwise from the lower left
-     */
-    public static Path rectangle(Bounds area) {
-        Point first = new Point(area.minX(), area.minY());
-        return Path.through(
-                first,
-                new Point(area.maxX(), area.minY()),
-                new Point(area.maxX(), area.maxY()),
-                new Point(area.minX(), area.maxY()),
-                first);
     }
 
     private Point onPage(Point p) {

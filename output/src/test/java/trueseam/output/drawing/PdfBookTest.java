@@ -27,7 +27,7 @@ class PdfBookTest {
         PdfBook book = PdfBook.titled("A title", "For trying");
         Layer layer = book.layer("altered");
         Figure square = book.figure(
-                new Bounds(0, 0, 20, 20), c -> c.fill(List.of(Canvas.rectangle(new Bounds(5, 5, 15, 15))), 0));
+                new Bounds(0, 0, 20, 20), c -> c.fill(List.of(Shapes.rectangle(new Bounds(5, 5, 15, 15))), 0));
         Canvas page = book.page(100, 80);
         page.on(layer, c -> c.line(new Point(10, 10), new Point(90, 10), Pen.of(1)));
         page.show(square, new Point(20, 30));
