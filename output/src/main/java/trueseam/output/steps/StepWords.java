@@ -1,0 +1,228 @@
+package trueseam.output.steps;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import trueseam.fitting.tissue.Frame;
+import trueseam.fitting.tissue.JoinForm;
+import trueseam.fitting.tissue.Place;
+import trueseam.fitting.tissue.Step;
+import trueseam.fitting.tissue.StepReader;
+import trueseam.fitting.tissue.Stretch;
+import trueseam.fitting.tissue.Tissue;
+import trueseam.fitting.tissue.Until;
+import trueseam.garment.length.LengthFormat;
+import trueseam.garment.pattern.Piece;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
+import trueseam.output.words.RulerLength;
+
+/**
+ * Says each step in words that a beginner can follow: amounts in her own units, sides in trade words, places by their names.
+ *
+ * <p>Laws: (1) one text a step, in their order; (2) out and in are told from the outline of the piece, so that a mirrored
+ * piece is told alike; (3) what a pivot does beside its purpose (its turn, the rise of the place) is told from where the
+ * pattern lies before and after.
+ */
+public final class StepWords implements StepReader<String> {
+
+    private final Piece piece;
+    private final List<Step> steps;
+    private final List<Frame> frames;
+    private final RulerLength ruler;
+    private final PlaceNames names;
+    private final Outward outward;
+    private int at;
+
+    private StepWords(Piece piece, List<Step> steps, List<Frame> frames, LengthFormat show) {
+        this.piece = piece;
+        this.steps = steps;
+        this.frames = frames;
+        this.ruler = new RulerLength(show);
+        this.names = new PlaceNames(piece, steps, ruler);
+        this.outward = new Outward(piece);
+    }
+
+    /**
+     * The words for a list of steps.
+     *
+     * @param piece the piece as it lies on the tissue at first
+     * @param steps a finished list
+     * @param show the user's units
+     * @return a sentence or two for each step, in the order of the steps
+     * @throws trueseam.fitting.tissue.TissueException if the steps cannot be carried out
+     */
+    public static List<String> of(Piece piece, List<Step> steps, LengthFormat show) {
+        return ofFrames(piece, Tissue.play(piece, steps), show);
+    }
+
+    /** The words for steps that were played already. */
+    static List<String> ofFrames(Piece piece, List<Frame> frames, LengthFormat show) {
+        List<Step> steps = frames.stream().map(Frame::step).toList();
+        StepWords words = new StepWords(piece, steps, frames, show);
+        List<String> said = new ArrayList<>(frames.size());
+        for (words.at = 0; words.at < frames.size(); words.at++) {
+            said.add(steps.get(words.at).read(words));
+        }
+        return List.copyOf(said);
+    }
+
+    @Override
+    public String mark(Step.Mark step) {
+        Vec out = outward.at(step.from());
+        List<String> ways = new ArrayList<>();
+        if (!ruler.isHidden(step.acrossMm())) {
+            ways.add(ruler.show(step.acrossMm()) + " " + Outward.across(step.acrossMm(), out));
+        }
+        if (!ruler.isHidden(step.alongMm())) {
+            ways.add(ruler.show(step.alongMm()) + " " + Outward.along(step.alongMm()));
+        }
+        String from = names.place(step.from());
+        String line = isMetAlong(step.name()) ? "a short level line" : "a short upright line";
+        if (ways.isEmpty()) {
+            return "Mark " + from + " where it is, with " + line + " through it: the " + step.name() + ".";
+        }
+        String how = step.alongMm() == 0
+                ? ", straight across the grain"
+                : step.acrossMm() == 0 ? ", straight along the grain" : "";
+        return "Mark " + String.join(" and ", ways) + " from " + from + how + ", with " + line + " through it: the "
+                + step.name() + ".";
+    }
+
+    private boolean isMetAlong(String mark) {
+        for (Step step : steps) {
+            if (step instanceof Step.Pivot pivot
+                    && pivot.until() instanceof Until.MeetsAlong until
+                    && until.mark().equals(mark)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Override
+    public String pin(Step.Pin step) {
+        String move = pinBefore().isPresent() ? "Move the pin to " : "Put the pin through ";
+        return move + names.place(step.at()) + ".";
+    }
+
+    private Optional<Point> pinBefore() {
+        return at == 0 ? Optional.empty() : frames.get(at - 1).pin();
+    }
+
+    @Override
+    public String pivot(Step.Pivot step) {
+        String turn = degrees(
+                frames.get(at).before().inverse().then(frames.get(at).pose()).turnRad());
+        if (step.until() instanceof Until.MeetsAcross until) {
+            return "Pivot the pattern until " + names.place(until.place()) + " meets the upright line of the "
+                    + until.mark() + " (it swings " + turn + rise(until.place()) + ").";
+        }
+        if (step.until() instanceof Until.MeetsAlong until) {
+            return "Pivot the pattern until " + names.place(until.place()) + " meets the level line of the "
+                    + until.mark() + " (it swings " + turn + shift(until.place()) + ").";
+        }
+        return "Pivot the pattern until its grainline stands upright again (it swings back " + turn + ").";
+    }
+
+    private static String degrees(double rad) {
+        double shown = Math.abs(Math.toDegrees(rad));
+        return shown < 0.05 ? "less than 0.1 degrees" : String.format(Locale.ROOT, "%.1f degrees", shown);
+    }
+
+    private Vec moved(Place place) {
+        Point p = place.on(piece);
+        return frames.get(at).pose().apply(p).minus(frames.get(at).before().apply(p));
+    }
+
+    private String rise(Place place) {
+        double up = moved(place).y();
+        return ruler.isHidden(up) ? "" : (up > 0 ? " and rises " : " and drops ") + ruler.show(up);
+    }
+
+    private String shift(Place place) {
+        double across = moved(place).x();
+        return ruler.isHidden(across)
+                ? ""
+                : " and goes " + ruler.show(across) + " " + Outward.across(across, outward.at(place));
+    }
+
+    @Override
+    public String slide(Step.Slide step) {
+        List<String> ways = new ArrayList<>();
+        if (step.acrossMm() != 0) {
+            Vec out = outward.of(tracedNext());
+            String side = Outward.side(step.acrossMm());
+            String way = Outward.across(step.acrossMm(), out);
+            ways.add(ruler.show(step.acrossMm()) + " " + way + (way.equals(side) ? "" : " (" + side + ")"));
+        }
+        if (step.alongMm() != 0) {
+            ways.add(ruler.show(step.alongMm()) + " " + Outward.along(step.alongMm()));
+        }
+        String how = step.alongMm() == 0
+                ? ", straight across the grain"
+                : step.acrossMm() == 0 ? ", straight along the grain" : "";
+        String lead = pinBefore().isPresent() ? "Take out the pin and slide" : "Slide";
+        return ways.isEmpty()
+                ? lead + " the pattern nowhere."
+                : lead + " the pattern " + String.join(" and ", ways) + how + ", without turning it.";
+    }
+
+    /** What is traced where the pattern lies now: it says which side of the piece a slide is for. */
+    private List<Stretch> tracedNext() {
+        List<Stretch> next = new ArrayList<>();
+        for (int i = at + 1;
+                i < steps.size() && frames.get(i).pose().equals(frames.get(at).pose());
+                i++) {
+            if (steps.get(i) instanceof Step.Trace trace) {
+                next.addAll(trace.stretches());
+            }
+        }
+        return next;
+    }
+
+    @Override
+    public String layBack(Step.LayBack step) {
+        String lead = pinBefore().isPresent() ? "Take out the pin and lay" : "Lay";
+        return lead + " the pattern back exactly where it lay at first.";
+    }
+
+    @Override
+    public String trace(Step.Trace step) {
+        List<String> said = new ArrayList<>();
+        for (Stretch stretch : step.stretches()) {
+            said.add(step.kept() ? names.shortStretch(stretch) : names.stretch(stretch));
+        }
+        String all = listed(said);
+        return step.kept() ? "Trace everything that stays: " + all + "." : "Trace " + all + ".";
+    }
+
+    private static String listed(List<String> said) {
+        int last = said.size() - 1;
+        return last == 0 ? said.get(0) : String.join("; ", said.subList(0, last)) + "; and " + said.get(last);
+    }
+
+    @Override
+    public String transferBelow(Step.TransferBelow step) {
+        return "Copy every mark inside the piece that lies below "
+                + names.levelAt(step.levelY()).map(word -> "the " + word).orElse("the line")
+                + ": dart points, levels, the lower end of the grainline.";
+    }
+
+    @Override
+    public String join(Step.Join step) {
+        Stretch gap = step.gap();
+        if (gap.lengthMm() == 0) {
+            return "Join the two ends of the " + names.edge(gap.edge()) + " at " + names.place(gap.edge(), gap.fromMm())
+                    + " with a ruler.";
+        }
+        String line = step.form() instanceof JoinForm.Curve curve
+                ? " with a smooth curve"
+                        + (curve.lengthMm().isPresent()
+                                ? " " + ruler.show(curve.lengthMm().getAsDouble()) + " long"
+                                : "")
+                : " with a ruler";
+        return "Join " + names.stretch(gap) + line + ".";
+    }
+}
