@@ -19,6 +19,9 @@ public final class Path {
     /** How far the end of one stroke may lie from the start of the next: rounding of a drawing, not a gap. */
     public static final double CHAIN_MM = 1e-6;
 
+    /** Less than this of a stroke is rounding and no part of a line. */
+    private static final double SLIVER_MM = 1e-9;
+
     private final List<Segment> segments;
     private final double[] ends; // length from the start of the path to the end of each stroke
 
@@ -145,6 +148,12 @@ public final class Path {
      */
     public Vec tangentAt(double alongMm) {
         int i = strokeAt(alongMm);
+        while (i < ends.length - 1 && ends[i] - startOf(i) <= SLIVER_MM) {
+            i++; // a stroke of no length has no direction: the one behind it has
+        }
+        while (i > 0 && ends[i] - startOf(i) <= SLIVER_MM) {
+            i--;
+        }
         Segment s = segments.get(i);
         return s.tangent(s.parameterAt(alongMm - startOf(i)));
     }
@@ -230,8 +239,11 @@ public final class Path {
         }
         int first = strokeAt(fromMm);
         int last = strokeAt(toMm);
-        if (last > first && startOf(last) >= toMm) {
-            last--; // ends exactly at a corner: no empty stroke behind it
+        if (last > first && toMm - startOf(last) <= SLIVER_MM) {
+            last--; // ends at a corner: no empty stroke behind it
+        }
+        if (last > first && ends[first] - fromMm <= SLIVER_MM) {
+            first++; // begins at a corner: no empty stroke before it
         }
         List<Segment> cut = new ArrayList<>(last - first + 1);
         for (int i = first; i <= last; i++) {

@@ -1,8 +1,11 @@
 package trueseam.fitting.alteration;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
@@ -58,10 +61,20 @@ public record LengthAtLine(String what, LevelName line, Set<PieceKind> on, doubl
         if (longerMm == 0) {
             return work;
         }
+        List<SlideAtLine> slides = new ArrayList<>();
+        Map<EdgeRole, Double> growth = new EnumMap<>(EdgeRole.class);
         for (Piece piece : pattern.pieces()) {
             if (on.contains(piece.kind())) {
-                work.add(new PieceWork(piece.name(), new SlideAtLine(piece, line, longerMm).steps()));
+                SlideAtLine slide = new SlideAtLine(piece, line, longerMm);
+                slides.add(slide);
+                for (SlideAtLine.Crossing crossing : slide.crossings()) {
+                    // Edges of one role are sewn together: all take the growth of the one that needs most.
+                    growth.merge(crossing.edge().role(), crossing.growthMm(), Math::max);
+                }
             }
+        }
+        for (SlideAtLine slide : slides) {
+            work.add(new PieceWork(slide.pieceName(), slide.steps(growth)));
         }
         return work;
     }

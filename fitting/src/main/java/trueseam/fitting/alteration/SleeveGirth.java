@@ -13,7 +13,12 @@ import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
+import trueseam.geometry.Motion;
 import trueseam.geometry.OutOfReachException;
+import trueseam.geometry.Path;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
+import trueseam.geometry.join.Joining;
 
 /**
  * Girth of a one-piece sleeve at the upper arm, larger or smaller, shared over its two cut edges (common practice).
@@ -55,14 +60,69 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
     private List<Step> steps(Piece piece) {
         List<SleeveHalf> halves = SleeveHalf.of(piece);
         double rightShare = cap == CapChoice.KEEP_CAP_SEAM ? levelShare(halves) : totalMm / 2;
+        List<Double> out = List.of(rightShare, totalMm - rightShare);
+        // The two seams are sewn together: both grow by what the one that needs more needs.
+        double growth = Math.max(growthOfSeam(halves.get(0), out.get(0)), growthOfSeam(halves.get(1), out.get(1)));
         StepList list = new StepList(piece);
-        half(list, halves.get(0), rightShare);
+        half(list, halves.get(0), out.get(0), growth);
         list.add(new Step.LayBack());
-        half(list, halves.get(1), totalMm - rightShare);
+        half(list, halves.get(1), out.get(1), growth);
         if (reach == SleeveReach.WHOLE) {
             joinWrist(list, piece);
         }
         return list.finished();
+    }
+
+    private boolean isSeamTracedWhole() {
+        return reach == SleeveReach.WHOLE && cap == CapChoice.KEEP_CAP_HEIGHT;
+    }
+
+    private double riseOf(SleeveHalf half, double outMm) {
+        if (cap == CapChoice.KEEP_CAP_HEIGHT) {
+            return 0;
+        }
+        try {
+            return half.rise(outMm);
+        } catch (OutOfReachException e) {
+            return 0; // the pivot itself refuses it, with pin and place
+        }
+    }
+
+    private double gapOf(SleeveHalf half, double outMm) {
+        double rise = riseOf(half, outMm);
+        double gap = Math.min(half.seam.length() / 2, Math.max(SEAM_BLEND_MM, 2.5 * Math.abs(rise)));
+        if (rise <= -gap) {
+            throw new AlterationException(
+                    half.piece.name(),
+                    half.word() + " underarm seam",
+                    totalMm,
+                    String.format(
+                            Locale.ROOT,
+                            "the seam would lose %.0f mm, more than half of it; keep the cap height instead.",
+                            -rise));
+        }
+        return gap;
+    }
+
+    /** How much longer the seam gets by a gentle line into the underarm where it comes to lie. */
+    private double growthOfSeam(SleeveHalf half, double outMm) {
+        if (isSeamTracedWhole()) {
+            return 0;
+        }
+        Point underarm = half.underarm().on(half.piece);
+        double across = half.outward() * outMm;
+        Motion lies = reach == SleeveReach.WHOLE
+                ? Motion.slide(new Vec(across, 0))
+                : Motion.pivotAcross(half.wristCorner().on(half.piece), underarm, across);
+        double gap = gapOf(half, outMm);
+        Path upwards = half.right
+                ? half.seam.path().moved(lies)
+                : half.seam.path().moved(lies).reversed();
+        double below = upwards.length() - gap;
+        Point end = underarm.plus(new Vec(across, riseOf(half, outMm)));
+        return Joining.tangentFromStart(upwards.pointAt(below), upwards.tangentAt(below), end)
+                        .length()
+                - gap;
     }
 
     /**
@@ -94,30 +154,19 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
         }
     }
 
-    private void half(StepList list, SleeveHalf half, double outMm) {
+    private void half(StepList list, SleeveHalf half, double outMm, double growthMm) {
         String mark = half.word() + " upper arm mark";
         list.add(new Step.Mark(mark, half.underarm(), half.outward() * outMm, 0));
-        double rise;
         if (cap == CapChoice.KEEP_CAP_SEAM) {
             list.add(new Step.Pin(half.crown()));
             list.add(new Step.Pivot(new Until.MeetsAcross(half.underarm(), mark)));
             list.trace(half.cap.name(), 0, half.cap.length());
             list.add(new Step.LayBack());
-            rise = riseOrZero(half, outMm);
         } else {
             list.add(new Step.Slide(half.outward() * outMm, 0));
             traceCap(list, half, half.lowerCapMm());
-            rise = 0;
         }
-        seam(list, half, mark, outMm, rise);
-    }
-
-    private static double riseOrZero(SleeveHalf half, double outMm) {
-        try {
-            return half.rise(outMm);
-        } catch (OutOfReachException e) {
-            return 0; // the pivot refuses it, with pin and place
-        }
+        seam(list, half, mark, outMm, growthMm);
     }
 
     private static void traceCap(StepList list, SleeveHalf half, double lowerMm) {
@@ -132,8 +181,8 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
                 JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
     }
 
-    private void seam(StepList list, SleeveHalf half, String mark, double outMm, double rise) {
-        if (reach == SleeveReach.WHOLE && cap == CapChoice.KEEP_CAP_HEIGHT) {
+    private void seam(StepList list, SleeveHalf half, String mark, double outMm, double growthMm) {
+        if (isSeamTracedWhole()) {
             list.trace(half.seam.name(), 0, half.seam.length());
             return;
         }
@@ -146,17 +195,7 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
             list.add(new Step.Pin(half.wristCorner()));
             list.add(new Step.Pivot(new Until.MeetsAcross(half.underarm(), mark)));
         }
-        double gap = Math.min(half.seam.length() / 2, Math.max(SEAM_BLEND_MM, 2.5 * Math.abs(rise)));
-        if (rise <= -gap) {
-            throw new AlterationException(
-                    half.piece.name(),
-                    half.word() + " underarm seam",
-                    totalMm,
-                    String.format(
-                            Locale.ROOT,
-                            "the seam would lose %.0f mm, more than half of it; keep the cap height instead.",
-                            -rise));
-        }
+        double gap = gapOf(half, outMm);
         double wrist = half.wristCorner().alongMm();
         double below = half.seamBelowUnderarm(gap);
         double underarm = half.underarm().alongMm();
@@ -166,8 +205,8 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
                 Math.min(below, underarm),
                 Math.max(below, underarm),
                 half.right
-                        ? JoinForm.curve(Direction.AS_DRAWN, Direction.FREE)
-                        : JoinForm.curve(Direction.FREE, Direction.AS_DRAWN));
+                        ? JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.FREE, gap + growthMm)
+                        : JoinForm.curveOfLength(Direction.FREE, Direction.AS_DRAWN, gap + growthMm));
     }
 
     private static void joinWrist(StepList list, Piece piece) {

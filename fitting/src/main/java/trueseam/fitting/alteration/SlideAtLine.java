@@ -2,6 +2,7 @@ package trueseam.fitting.alteration;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import trueseam.fitting.tissue.Direction;
 import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.Step;
@@ -12,17 +13,20 @@ import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Piece;
+import trueseam.geometry.Cubic;
+import trueseam.geometry.Path;
 import trueseam.geometry.PathPlace;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
+import trueseam.geometry.join.Joining;
 
 /**
  * Lengthens or shortens a piece at a line across the grain: all below the line slides along the grain, and the edges that
  * cross the line are joined again, tapering from the old line to the slid one.
  *
  * <pre>{@code
- *      |    \          |    \        Each crossing edge grows by just the slide,
- *      |     \         |     )       so edges that are sewn together still walk.
+ *      |    \          |    \        Edges that are sewn together grow by the same
+ *      |     \         |     )       length, so they still walk.
  *   ---+------\---  => |     |
  *      |       \       |      )
  *      +--------+      |       \
@@ -36,12 +40,16 @@ final class SlideAtLine {
     /** How far above and below the line a crossing edge is drawn new, at the least: a hand's blending. */
     private static final double BLEND_MM = 25;
 
-    private static final double STRAIGHT_RAD = 1e-6;
+    private static final double UPRIGHT = 1e-6;
+    private static final double END_MM = 1e-6;
 
     private final Piece piece;
     private final double y;
     private final double longerMm;
     private final String levelWord;
+
+    /** Where an edge crosses the line: the part drawn new, and by how much a gentle line there is longer. */
+    record Crossing(Edge edge, Stretch gap, boolean upright, double growthMm) {}
 
     SlideAtLine(Piece piece, LevelName level, double longerMm) {
         this.piece = piece;
@@ -52,11 +60,71 @@ final class SlideAtLine {
                         piece.name(), levelWord, longerMm, "the piece has no such line; mark it on the piece."));
     }
 
-    List<Step> steps() {
+    String pieceName() {
+        return piece.name();
+    }
+
+    List<Crossing> crossings() {
+        List<Crossing> found = new ArrayList<>();
+        for (Edge edge : piece.edges()) {
+            for (PathPlace place : edge.path().crossings(new Point(0, y), new Vec(1, 0))) {
+                if (place.alongMm() > END_MM && place.alongMm() < edge.length() - END_MM) {
+                    found.add(crossing(edge, place.alongMm()));
+                }
+            }
+        }
+        return found;
+    }
+
+    private Crossing crossing(Edge edge, double at) {
+        double reach = Math.max(BLEND_MM, Math.abs(longerMm));
+        double half = Math.min(at - lowest(edge, at), highest(edge, at) - at);
+        half = Math.min(half, reach);
+        if (2 * half + longerMm < 1) {
+            throw new AlterationException(
+                    piece.name(),
+                    levelWord,
+                    longerMm,
+                    "edge " + edge.name() + " leaves only " + Math.round(2 * half)
+                            + " mm at the line to take the change away from; move the line or take another size.");
+        }
+        Path path = edge.path();
+        Stretch gap = new Stretch(edge.name(), at - half, at + half);
+        boolean upright = isUpright(path.part(gap.fromMm(), gap.toMm()));
+        double growth = upright ? longerMm : gentle(path, gap).length() - gap.lengthMm();
+        return new Crossing(edge, gap, upright, growth);
+    }
+
+    private static boolean isUpright(Path part) {
+        return part.bounds().width() <= UPRIGHT;
+    }
+
+    /** The gentle line across the gap: whichever of its ends lies below the line has slid. */
+    private Cubic gentle(Path path, Stretch gap) {
+        Point a = slid(path.pointAt(gap.fromMm()));
+        Point b = slid(path.pointAt(gap.toMm()));
+        return Joining.smooth(a, path.tangentAt(gap.fromMm()), b, path.tangentAt(gap.toMm()));
+    }
+
+    private Point slid(Point p) {
+        return p.y() < y ? p.plus(new Vec(0, -longerMm)) : p;
+    }
+
+    /** @param growthMm by how much the edges of each role grow; edges of one role are sewn together */
+    List<Step> steps(Map<EdgeRole, Double> growthMm) {
         List<Stretch> below = new ArrayList<>();
         List<Step.Join> joins = new ArrayList<>();
+        List<Crossing> crossings = crossings();
         for (Edge edge : piece.edges()) {
-            cut(edge, below, joins);
+            double from = 0;
+            for (Crossing crossing : crossings) {
+                if (crossing.edge().equals(edge)) {
+                    addIfBelow(edge, from, crossing.gap().fromMm(), below);
+                    joins.add(new Step.Join(crossing.gap(), form(crossing, growthMm.get(edge.role()))));
+                    from = crossing.gap().toMm();
+                }
+            }
+            addIfBelow(edge, from, edge.length(), below);
         }
         if (below.isEmpty()) {
             throw new AlterationException(
@@ -70,53 +138,17 @@ final class SlideAtLine {
         return list.finished();
     }
 
-    private void cut(Edge edge, List<Stretch> below, List<Step.Join> joins) {
-        double from = 0;
-        List<PathPlace> crossings = edge.path().crossings(new Point(0, y), new Vec(1, 0));
-        for (PathPlace crossing : crossings) {
-            if (crossing.alongMm() <= 1e-6 || crossing.alongMm() >= edge.length() - 1e-6) {
-                continue;
-            }
-            Step.Join join = join(edge, crossing);
-            addIfBelow(edge, from, join.gap().fromMm(), below);
-            joins.add(join);
-            from = join.gap().toMm();
-        }
-        addIfBelow(edge, from, edge.length(), below);
+    private JoinForm form(Crossing crossing, double growthMm) {
+        return crossing.upright() && Math.abs(growthMm - longerMm) <= END_MM
+                ? JoinForm.STRAIGHT
+                : JoinForm.curveOfLength(
+                        Direction.AS_DRAWN, Direction.AS_DRAWN, crossing.gap().lengthMm() + growthMm);
     }
 
     private void addIfBelow(Edge edge, double from, double to, List<Stretch> below) {
         if (to > from && edge.path().pointAt((from + to) / 2).y() < y) {
             below.add(new Stretch(edge.name(), from, to));
         }
-    }
-
-    private Step.Join join(Edge edge, PathPlace crossing) {
-        double at = crossing.alongMm();
-        boolean upright = edge.role() == EdgeRole.CENTRE
-                || Math.abs(edge.path().tangentAt(at).x()) <= STRAIGHT_RAD;
-        if (upright && longerMm > 0) {
-            return new Step.Join(new Stretch(edge.name(), at, at), JoinForm.STRAIGHT);
-        }
-        double reach = Math.max(BLEND_MM, Math.abs(longerMm));
-        double low = Math.max(lowest(edge, at), at - reach);
-        double high = Math.min(highest(edge, at), at + reach);
-        double half = Math.min(at - low, high - at);
-        double gap = 2 * half;
-        if (gap + longerMm < 1) {
-            throw new AlterationException(
-                    piece.name(),
-                    levelWord,
-                    longerMm,
-                    "edge " + edge.name() + " leaves only " + Math.round(gap)
-                            + " mm at the line to take the change away from; move the line or take another size.");
-        }
-        Stretch stretch = new Stretch(edge.name(), at - half, at + half);
-        return new Step.Join(
-                stretch,
-                upright
-                        ? JoinForm.STRAIGHT
-                        : JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, gap + longerMm));
     }
 
     /** No line is drawn new across the mouth of a dart. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.Piece;
+import trueseam.geometry.Cubic;
 import trueseam.geometry.Line;
 import trueseam.geometry.Motion;
 import trueseam.geometry.Path;
@@ -19,6 +20,9 @@ final class Assembly {
 
     /** Two traced lines that meet: rounding of a chain of motions, not a gap. */
     private static final double MEET_MM = 1e-6;
+
+    /** A gentle line that is so near to the wanted length needs no search. */
+    private static final double LENGTH_MM = 1e-9;
 
     private final Piece piece;
     private final List<Item> items = new ArrayList<>();
@@ -94,18 +98,22 @@ final class Assembly {
         }
     }
 
-    private Path draw(Item item, Item before, Item after) {
-        if (before.motion.isEmpty() || after.motion.isEmpty()) {
+    private Path draw(Item item, Item previous, Item next) {
+        if (previous.motion.isEmpty() || next.motion.isEmpty()) {
             throw new TissueException(
                     piece.name(),
                     item.stretch.edge(),
                     "a joined line needs a traced line at both ends; two joined lines meet here.");
         }
-        Point a = before.path.orElseThrow().end();
-        Point b = after.path.orElseThrow().start();
+        Point a = previous.path.orElseThrow().end();
+        Point b = next.path.orElseThrow().start();
         JoinForm form = item.join.orElseThrow().form();
         if (form instanceof JoinForm.Curve curve && !a.isNear(b, MEET_MM)) {
-            return Path.of(curve(item, curve, a, before.motion.get(), b, after.motion.get()));
+            return Path.of(curve(item, curve, a, previous.motion.get(), b, next.motion.get()));
+        }
+        if (form instanceof JoinForm.Refit) {
+            Path before = piece.edge(item.stretch.edge()).path().part(item.stretch.fromMm(), item.stretch.toMm());
+            return Refitting.between(before, a, b);
         }
         return Path.of(new Line(a, b));
     }
@@ -114,24 +122,20 @@ final class Assembly {
         Path edge = piece.edge(item.stretch.edge()).path();
         Optional<Vec> start = direction(form.start(), edge, item.stretch.fromMm(), true, atStart);
         Optional<Vec> end = direction(form.end(), edge, item.stretch.toMm(), false, atEnd);
-        Vec chord = b.minus(a);
-        if (form.lengthMm().isPresent()) {
-            return Joining.smoothOfLength(
-                    a,
-                    start.orElse(chord),
-                    b,
-                    end.orElse(chord),
-                    form.lengthMm().getAsDouble());
-        }
         if (start.isEmpty() && end.isEmpty()) {
             return new Line(a, b);
         }
-        if (start.isEmpty()) {
-            return Joining.tangentToEnd(a, b, end.get());
+        Cubic gentle = start.isEmpty()
+                ? Joining.tangentToEnd(a, b, end.get())
+                : end.isEmpty()
+                        ? Joining.tangentFromStart(a, start.get(), b)
+                        : Joining.smooth(a, start.get(), b, end.get());
+        if (form.lengthMm().isEmpty()
+                || Math.abs(gentle.length() - form.lengthMm().getAsDouble()) <= LENGTH_MM) {
+            return gentle;
         }
-        return end.isEmpty()
-                ? Joining.tangentFromStart(a, start.get(), b)
-                : Joining.smooth(a, start.get(), b, end.get());
+        return Joining.smoothOfLength(
+                a, gentle.tangent(0), b, gentle.tangent(1), form.lengthMm().getAsDouble());
     }
 
     private static Optional<Vec> direction(

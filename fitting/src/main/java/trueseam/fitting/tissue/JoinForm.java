@@ -17,6 +17,12 @@ public sealed interface JoinForm {
      */
     record Curve(Direction start, Direction end, OptionalDouble lengthMm) implements JoinForm {}
 
+    /** The line that was there, fitted between the new ends: for the mouth of a dart whose intake changes a little. */
+    record Refit() implements JoinForm {}
+
+    /** {@link Refit}. */
+    JoinForm REFIT = new Refit();
+
     /** {@link Straight}. */
     JoinForm STRAIGHT = new Straight();
 

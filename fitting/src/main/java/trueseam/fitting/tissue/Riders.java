@@ -12,6 +12,7 @@ import trueseam.garment.pattern.Marking;
 import trueseam.garment.pattern.Notch;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Motion;
+import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
 
@@ -92,7 +93,10 @@ final class Riders {
     /** A dart goes with its edge as a whole, point included, unless the pattern was parted between mouth and point. */
     private Dart edgeDart(Dart.EdgeDart d, List<Edge> edges) {
         Carried on = carrying(d);
-        Motion motion = on.motion().orElseThrow();
+        if (on.motion().isEmpty()) {
+            return redrawn(d, on, edges);
+        }
+        Motion motion = on.motion().get();
         double from = on.newFromMm() + d.fromMm() - on.old().fromMm();
         double to = on.newFromMm() + d.toMm() - on.old().fromMm();
         Motion ofPoint = motionAt(d.apex());
@@ -101,25 +105,50 @@ final class Riders {
             return new Dart.EdgeDart(d.name(), d.edge(), from, to, motion.apply(d.apex()));
         }
         // Parted: the point stays at its height, on the dart's own middle line, so that the legs stay equal.
+        Path path = drawn(d.edge(), edges).path();
+        Point a = path.pointAt(from);
+        Point b = path.pointAt(to);
+        Point middle = a.towards(b, 0.5);
+        Vec axis = b.minus(a).left().unit();
+        double height = ofPoint.apply(d.apex()).y() - middle.y();
+        return new Dart.EdgeDart(d.name(), d.edge(), from, to, middle.plus(axis.times(height / axis.y())));
+    }
+
+    /** A dart whose mouth was drawn new keeps its point as nearly as equal legs allow. */
+    private static Dart redrawn(Dart.EdgeDart d, Carried on, List<Edge> edges) {
+        double from = on.newFromMm();
+        double to = from + on.newMm();
+        Path path = drawn(d.edge(), edges).path();
+        Point a = path.pointAt(from);
+        Point b = path.pointAt(to);
+        Vec axis = b.minus(a).left().unit();
+        Point middle = a.towards(b, 0.5);
+        return new Dart.EdgeDart(
+                d.name(),
+                d.edge(),
+                from,
+                to,
+                middle.plus(axis.times(d.apex().minus(middle).dot(axis))));
+    }
+
+    private static Edge drawn(String name, List<Edge> edges) {
         for (Edge edge : edges) {
-            if (edge.name().equals(d.edge())) {
-                Point a = edge.path().pointAt(from);
-                Point b = edge.path().pointAt(to);
-                Point middle = a.towards(b, 0.5);
-                Vec axis = b.minus(a).left().unit();
-                double height = ofPoint.apply(d.apex()).y() - middle.y();
-                return new Dart.EdgeDart(d.name(), d.edge(), from, to, middle.plus(axis.times(height / axis.y())));
+            if (edge.name().equals(name)) {
+                return edge;
             }
         }
-        throw new IllegalStateException("edge " + d.edge() + " is not drawn");
+        throw new IllegalStateException("edge " + name + " is not drawn");
     }
 
     private Carried carrying(Dart.EdgeDart d) {
         for (Carried c : carried) {
-            if (c.old().edge().equals(d.edge())
-                    && c.motion().isPresent()
+            boolean holds = c.old().edge().equals(d.edge())
                     && c.old().fromMm() <= d.fromMm() + SAME_PLACE_MM
-                    && d.toMm() <= c.old().toMm() + SAME_PLACE_MM) {
+                    && d.toMm() <= c.old().toMm() + SAME_PLACE_MM;
+            boolean isMouth = holds
+                    && c.old().fromMm() >= d.fromMm() - SAME_PLACE_MM
+                    && c.old().toMm() <= d.toMm() + SAME_PLACE_MM;
+            if (holds && (c.motion().isPresent() || isMouth)) {
                 return c;
             }
         }

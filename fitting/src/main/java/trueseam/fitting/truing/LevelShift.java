@@ -1,6 +1,8 @@
 package trueseam.fitting.truing;
 
 import trueseam.garment.pattern.EdgeRef;
+import trueseam.garment.pattern.Pattern;
+import trueseam.geometry.Point;
 
 /**
  * How far an alteration moved the two ends that meet at one end of a seam along the grain, front and back.
@@ -11,8 +13,10 @@ import trueseam.garment.pattern.EdgeRef;
  * @param firstMm how far its end went up, mm
  * @param second the edge of the second piece
  * @param secondMm how far its end went up, mm
+ * @param ends the two corners
  */
-public record LevelShift(String seam, String end, EdgeRef first, double firstMm, EdgeRef second, double secondMm) {
+public record LevelShift(
+        String seam, String end, EdgeRef first, double firstMm, EdgeRef second, double secondMm, SeamEnds ends) {
 
     /**
      * How far apart the two ends are now that met before.
@@ -21,5 +25,9 @@ public record LevelShift(String seam, String end, EdgeRef first, double firstMm,
      */
     public double apartMm() {
         return firstMm - secondMm;
+    }
+
+    Point firstCorner(Pattern pattern) {
+        return ends.firstCorner(pattern);
     }
 }

@@ -14,7 +14,10 @@ import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Path;
+import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
+import trueseam.geometry.join.Joining;
+import trueseam.geometry.join.LengthOutOfReachException;
 
 /**
  * Finds what pivots bent on one piece and writes down the blending: corners get back the angle that they had, so that the edge
@@ -32,9 +35,15 @@ final class Smoothing {
     /** How far to either side of a kink a side edge is drawn new, mm: common practice, half an inch to an inch. */
     private static final double KINK_MM = 20;
 
-    private static final double LONGEST_SHARE = 0.35;
+    /** Where the length cannot be kept over so short a way, the line is drawn new over a longer one. */
+    private static final double FARTHER = 1.4;
+
+    private static final double LONGEST_SHARE = 0.4;
     private static final double SAME_PLACE_MM = 1e-6;
     private static final double LOOK_MM = 1e-4;
+
+    /** How much of its bulge over the chord a line must keep when its length is held. */
+    private static final double STRAIGHTEST = 0.3;
 
     private final AlteredPiece altered;
     private final Piece now;
@@ -102,22 +111,32 @@ final class Smoothing {
     }
 
     private void bendStart(Edge edge, double backRad) {
-        double to = Math.min(CORNER_MM, LONGEST_SHARE * edge.length());
-        for (Dart.EdgeDart dart : now.dartsOn(edge.name())) {
-            to = Math.min(to, dart.fromMm());
-        }
         Vec tangent = edge.path().startTangent().turned(-backRad);
-        join(edge, 0, to, JoinForm.curve(new Direction.Towards(tangent), Direction.AS_DRAWN));
+        double most = LONGEST_SHARE * edge.length();
+        for (Dart.EdgeDart dart : now.dartsOn(edge.name())) {
+            most = Math.min(most, dart.fromMm());
+        }
+        double to = Math.min(CORNER_MM, most);
+        while (to < most
+                && !keepsLength(edge.path(), 0, to, tangent, edge.path().tangentAt(to))) {
+            to = Math.min(most, to * FARTHER);
+        }
+        join(edge, 0, to, tangent, edge.path().tangentAt(to));
     }
 
     private void bendEnd(Edge edge, double backRad) {
-        double whole = edge.length();
-        double from = whole - Math.min(CORNER_MM, LONGEST_SHARE * whole);
-        for (Dart.EdgeDart dart : now.dartsOn(edge.name())) {
-            from = Math.max(from, dart.toMm());
-        }
         Vec tangent = edge.path().endTangent().turned(backRad);
-        join(edge, from, whole, JoinForm.curve(Direction.AS_DRAWN, new Direction.Towards(tangent)));
+        double whole = edge.length();
+        double least = (1 - LONGEST_SHARE) * whole;
+        for (Dart.EdgeDart dart : now.dartsOn(edge.name())) {
+            least = Math.max(least, dart.toMm());
+        }
+        double from = Math.max(whole - CORNER_MM, least);
+        while (from > least
+                && !keepsLength(edge.path(), from, whole, edge.path().tangentAt(from), tangent)) {
+            from = Math.max(least, whole - (whole - from) * FARTHER);
+        }
+        join(edge, from, whole, edge.path().tangentAt(from), tangent);
     }
 
     private void kinks(Edge edge) {
@@ -175,15 +194,47 @@ final class Smoothing {
             }
         }
         if (at - from > 1 && to - at > 1) {
-            join(edge, from, to, JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
+            join(edge, from, to, edge.path().tangentAt(from), arrivingAt(edge.path(), to));
         }
     }
 
+    private static Vec arrivingAt(Path path, double at) {
+        return path.part(Math.max(0, at - LOOK_MM), at).endTangent();
+    }
+
     /** Two lines drawn new must not touch: the second waits for the next round. */
-    private void join(Edge edge, double from, double to, JoinForm form) {
+    private void join(Edge edge, double from, double to, Vec leaving, Vec arriving) {
         if (to - from > 1 && !isTaken(edge, from, to)) {
-            list.join(edge.name(), from, to, form);
+            list.join(edge.name(), from, to, form(edge.path(), from, to, leaving, arriving));
             taken.add(new Stretch(edge.name(), from, to));
+        }
+    }
+
+    /**
+     * The new line keeps the length of the old one, so that seams walk and the cap fits as before; only where that would press it
+     * nearly straight between its ends is it drawn as gently as it comes.
+     */
+    private static JoinForm form(Path path, double from, double to, Vec leaving, Vec arriving) {
+        Direction start = new Direction.Towards(leaving);
+        Direction end = new Direction.Towards(arriving);
+        return keepsLength(path, from, to, leaving, arriving)
+                ? JoinForm.curveOfLength(start, end, to - from)
+                : JoinForm.curve(start, end);
+    }
+
+    private static boolean keepsLength(Path path, double from, double to, Vec leaving, Vec arriving) {
+        Point a = path.pointAt(from);
+        Point b = path.pointAt(to);
+        double chord = a.distanceTo(b);
+        double gentle = Joining.smooth(a, leaving, b, arriving).length();
+        return to - from >= chord + STRAIGHTEST * (gentle - chord) && isReachable(a, leaving, b, arriving, to - from);
+    }
+
+    private static boolean isReachable(Point a, Vec leaving, Point b, Vec arriving, double lengthMm) {
+        try {
+            return Joining.smoothOfLength(a, leaving, b, arriving, lengthMm).length() > 0;
+        } catch (LengthOutOfReachException e) {
+            return false;
         }
     }
 

@@ -4,13 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.tissue.AlteredPiece;
-import trueseam.fitting.tissue.Direction;
-import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.Run;
 import trueseam.fitting.tissue.Step;
-import trueseam.fitting.tissue.StepList;
-import trueseam.garment.pattern.Dart;
-import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRef;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Pattern;
@@ -21,9 +16,6 @@ public final class Truing {
 
     /** Ends nearer than this are left: half of the 0.5 mm that a trued pattern may show. */
     private static final double LEAVE_LEVEL_MM = 0.25;
-
-    /** How much of the edge beside is drawn new into a levelled corner. */
-    private static final double BESIDE_MM = 40;
 
     private Truing() {}
 
@@ -47,13 +39,16 @@ public final class Truing {
                     ends.first(),
                     ends.firstCorner(altered).y() - ends.firstCorner(original).y(),
                     ends.second(),
-                    ends.secondCorner(altered).y() - ends.secondCorner(original).y()));
+                    ends.secondCorner(altered).y() - ends.secondCorner(original).y(),
+                    ends));
         }
         return List.copyOf(shifts);
     }
 
     /**
-     * Slides the two side edges of a seam so that front and back meet half way.
+     * Slides the two side edges of a seam so that front and back meet half way at the top. Where a dart divides one of them, the
+     * parts above and below it slide by their own amounts and the dart takes the difference, so that the other end meets too; the
+     * sewn lengths stay as they are.
      *
      * @param pieces the altered pieces
      * @param altered the altered pattern
@@ -63,23 +58,33 @@ public final class Truing {
     public static List<PieceWork> levelWork(List<AlteredPiece> pieces, Pattern altered, List<LevelShift> levels) {
         List<PieceWork> work = new ArrayList<>();
         for (int i = 0; i < levels.size(); i++) {
-            LevelShift one = levels.get(i);
             for (int j = i + 1; j < levels.size(); j++) {
+                LevelShift one = levels.get(i);
                 LevelShift other = levels.get(j);
-                if (one.seam().equals(other.seam()) && isCarried(pieces, one) && isCarried(pieces, other)) {
-                    double apart = (one.apartMm() + other.apartMm()) / 2;
-                    if (Math.max(Math.abs(one.apartMm()), Math.abs(other.apartMm())) > LEAVE_LEVEL_MM) {
-                        work.add(slide(
-                                altered.piece(one.first().piece()), one.first().edge(), -apart / 2));
-                        work.add(slide(
-                                altered.piece(one.second().piece()),
-                                one.second().edge(),
-                                apart / 2));
-                    }
+                boolean apart = Math.max(Math.abs(one.apartMm()), Math.abs(other.apartMm())) > LEAVE_LEVEL_MM;
+                if (apart && one.seam().equals(other.seam()) && isCarried(pieces, one) && isCarried(pieces, other)) {
+                    boolean firstIsTop = one.firstCorner(altered).y()
+                            > other.firstCorner(altered).y();
+                    level(altered, firstIsTop ? one : other, firstIsTop ? other : one, work);
                 }
             }
         }
         return work;
+    }
+
+    private static void level(Pattern altered, LevelShift top, LevelShift bottom, List<PieceWork> work) {
+        SideSlide first =
+                new SideSlide(altered.piece(top.first().piece()), top.first().edge());
+        SideSlide second =
+                new SideSlide(altered.piece(top.second().piece()), top.second().edge());
+        boolean divided = first.isDivided() || second.isDivided();
+        // Undivided edges can only be slid whole: the two ends then share what is left.
+        double atTop = divided ? top.apartMm() / 2 : (top.apartMm() + bottom.apartMm()) / 4;
+        double rest = bottom.apartMm() - top.apartMm();
+        double firstBelow = first.isDivided() ? rest / (second.isDivided() ? 2 : 1) : 0;
+        double secondBelow = second.isDivided() ? rest - firstBelow : 0;
+        work.add(first.work(-atTop, -atTop - firstBelow));
+        work.add(second.work(atTop, atTop + secondBelow));
     }
 
     /** Only an edge that the alteration moved as a whole may be slid again. */
@@ -97,30 +102,6 @@ public final class Truing {
 
     private static boolean isOf(EdgeRef ref, AlteredPiece piece, Run run) {
         return piece.now().name().equals(ref.piece()) && run.edge().equals(ref.edge());
-    }
-
-    private static PieceWork slide(Piece piece, String side, double upMm) {
-        StepList list = new StepList(piece);
-        list.add(new Step.Slide(0, upMm));
-        list.trace(side, 0, piece.edge(side).length());
-        joinBeside(list, piece, SeamEnds.beside(piece, side, true), false);
-        joinBeside(list, piece, SeamEnds.beside(piece, side, false), true);
-        return new PieceWork(piece.name(), list.finished());
-    }
-
-    private static void joinBeside(StepList list, Piece piece, Edge edge, boolean atItsStart) {
-        double whole = edge.length();
-        double reach = Math.min(BESIDE_MM, whole / 3);
-        double from = atItsStart ? 0 : whole - reach;
-        double to = atItsStart ? reach : whole;
-        for (Dart.EdgeDart dart : piece.dartsOn(edge.name())) {
-            if (atItsStart) {
-                to = Math.min(to, dart.fromMm());
-            } else {
-                from = Math.max(from, dart.toMm());
-            }
-        }
-        list.join(edge.name(), from, to, JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
     }
 
     /**
