@@ -39,10 +39,10 @@ final class NeckLine {
         double[] depth = {1.3 * shoulder.neckPoint().x()};
         Path[] line = new Path[1];
         Settling.of(
-                () -> {
+                share -> {
                     line[0] = to(shoulder, cornerRad, top - depth[0]);
                     double miss = mm - line[0].length();
-                    depth[0] += miss;
+                    depth[0] += share * miss;
                     if (depth[0] < SHALLOWEST_MM) {
                         throw new DraftException(
                                 plan.shell(),

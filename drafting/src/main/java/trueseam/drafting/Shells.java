@@ -52,6 +52,73 @@ public final class Shells {
                 upperMeasures(figure));
     }
 
+    /**
+     * A straight skirt.
+     *
+     * @param figure whom for; its skirt length is kept
+     * @param ease how much larger
+     * @return pieces {@code skirt front}, {@code skirt back}
+     * @throws DraftException if the figure's measures do not go together
+     */
+    public static Pattern skirt(DraftFigure figure, DraftEase ease) {
+        return skirt(figure, ease, Allowances.inches());
+    }
+
+    /**
+     * A straight skirt.
+     *
+     * @param figure whom for; its skirt length is kept
+     * @param ease how much larger
+     * @param allowances cloth outside the stitching lines
+     * @return pieces {@code skirt front}, {@code skirt back}
+     * @throws DraftException if the figure's measures do not go together
+     */
+    public static Pattern skirt(DraftFigure figure, DraftEase ease, Allowances allowances) {
+        SkirtDraft draft = SkirtDraft.of(figure, ease);
+        return pattern(
+                "skirt",
+                figure,
+                List.of(draft.front(allowances), draft.back(allowances)),
+                SkirtDraft.seams(),
+                new UpperPlan.Sum(GarmentKind.SKIRT, figure, ease),
+                List.of(Measure.WAIST_GIRTH, Measure.HIP_GIRTH, Measure.WAIST_TO_HIP, Measure.SKIRT_LENGTH));
+    }
+
+    /**
+     * A dress or top without waist seam, with its set-in sleeve.
+     *
+     * @param figure whom for; its dress length is kept
+     * @param ease how much larger
+     * @return pieces {@code dress front}, {@code dress back}, {@code sleeve}
+     * @throws DraftException if the figure's measures do not go together
+     */
+    public static Pattern dress(DraftFigure figure, DraftEase ease) {
+        return dress(figure, ease, Allowances.inches());
+    }
+
+    /**
+     * A dress or top without waist seam, with its set-in sleeve.
+     *
+     * @param figure whom for; its dress length is kept
+     * @param ease how much larger
+     * @param allowances cloth outside the stitching lines
+     * @return pieces {@code dress front}, {@code dress back}, {@code sleeve}
+     * @throws DraftException if the figure's measures do not go together
+     */
+    public static Pattern dress(DraftFigure figure, DraftEase ease, Allowances allowances) {
+        Upper upper = Upper.of("dress", GarmentKind.DRESS, figure, ease);
+        DressPieces pieces = new DressPieces(upper.draft(), upper.plan(), allowances);
+        List<Measure> measures = upperMeasures(figure);
+        measures.addAll(List.of(Measure.HIP_GIRTH, Measure.DRESS_LENGTH));
+        return pattern(
+                "dress",
+                figure,
+                List.of(pieces.front(), pieces.back(), sleeve(upper, allowances)),
+                UpperPieces.seams("dress", ease),
+                new UpperPlan.Sum(GarmentKind.DRESS, figure, ease),
+                measures);
+    }
+
     /** What an upper shell is drafted to; over the bust only where it is shaped there. */
     private static List<Measure> upperMeasures(DraftFigure figure) {
         List<Measure> measures = new ArrayList<>(List.of(

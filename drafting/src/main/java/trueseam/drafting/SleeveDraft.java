@@ -65,7 +65,7 @@ final class SleeveDraft {
         return draft;
     }
 
-    private double round() {
+    private double round(double share) {
         double capMiss = cap.round(lean);
         if (Double.isNaN(capMiss)) {
             return capMiss;
@@ -83,9 +83,9 @@ final class SleeveDraft {
         double edgeY =
                 wrist.crossings(Point.ORIGIN, new Vec(0, 1)).get(0).point().y();
         double lengthMiss = cap.crown().y() - edgeY - lengthMm;
-        lean += leanMiss;
-        wristWidth += widthMiss;
-        wristDrop -= lengthMiss;
+        lean += share * leanMiss;
+        wristWidth += share * widthMiss;
+        wristDrop -= share * lengthMiss;
         double seamMiss = Math.max(100 * Math.abs(leanMiss), Math.max(Math.abs(widthMiss), Math.abs(lengthMiss)));
         return Math.max(capMiss, seamMiss);
     }

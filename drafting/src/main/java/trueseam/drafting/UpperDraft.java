@@ -42,6 +42,7 @@ final class UpperDraft {
     private static final double LEAST_SIDE_MM = 60;
     private static final double SLOPE_SPLIT_RAD = Math.toRadians(1.5); // the seam runs a little forward
     private static final double SIDE_SHARE = 0.35; // of the waist shaping; the dart takes the rest
+    private static final double SIDE_CURVE_SHARE = 0.25; // an even curve would have a half, and slant at the underarm
     private static final double CLOSED_SIDE_SHARE = 0.2; // of the side shaping of the back
     private static final double BACK_DROOP_SHARE = 0.5;
     private static final double FRONT_DROOP_SHARE = 0.3;
@@ -231,12 +232,13 @@ final class UpperDraft {
         return 2 * Math.sin(turnRad / 2) * apex.distanceTo(sewnSidePoint(dartMm));
     }
 
-    private double round() {
-        double miss = roundOfSides();
-        return Math.max(miss, plan.dress() ? roundOfDressWaist() : roundOfWaist());
+    private double round(double share) {
+        double miss = roundOfSides(share);
+        // A dress is measured straight across its waist, where its side point was put once for all.
+        return plan.dress() ? miss : Math.max(miss, roundOfWaist(share));
     }
 
-    private double roundOfSides() {
+    private double roundOfSides(double share) {
         levels();
         backSide = side(backWaist, UP, backUnderarm);
         drawnApex = apex;
@@ -250,18 +252,18 @@ final class UpperDraft {
         if (bustDart) {
             Vec swing = closed.minus(apex).left();
             double gain = swing.dot(closed.minus(frontUnderarm).unit());
-            turnRad -= (frontMm - backMm) / Math.min(-20, gain);
+            turnRad -= share * (frontMm - backMm) / Math.min(-20, gain);
         } else {
-            frontUnderarm = frontUnderarm.plus(UP.times(backMm - frontMm));
+            frontUnderarm = frontUnderarm.plus(UP.times(share * (backMm - frontMm)));
         }
         List<Double> at = frontClosed.crossings(new Point(0, frontLevel), new Vec(1, 0));
         double t = at.isEmpty() ? 1 : at.get(at.size() - 1);
         double frontMiss = plan.frontBust() - frontClosed.at(t).x();
-        frontUnderarm = frontUnderarm.plus(new Vec(frontMiss, 0));
+        frontUnderarm = frontUnderarm.plus(new Vec(share * frontMiss, 0));
         levelMm = frontMm - frontClosed.lengthTo(t);
         Point level = backSide.at(backSide.parameterAt(Math.max(0, backMm - levelMm)));
         double backMiss = plan.backBust() - level.x();
-        backUnderarm = backUnderarm.plus(new Vec(backMiss, 0));
+        backUnderarm = backUnderarm.plus(new Vec(share * backMiss, 0));
         backLevel = level.y();
         dartMm = Math.min(levelMm + DART_BELOW_LEVEL_MM, (levelMm + frontMm) / 2);
         if (bustDart) {
@@ -270,7 +272,7 @@ final class UpperDraft {
             Point aimed = bustPoint.plus(
                     upper.towards(lower, 0.5).minus(bustPoint).unit().times(APEX_SHORT_MM));
             miss = Math.max(miss, aimed.distanceTo(apex));
-            apex = aimed;
+            apex = apex.towards(aimed, share);
         }
         return Math.max(miss, Math.max(Math.abs(frontMiss), Math.abs(backMiss)));
     }
@@ -282,14 +284,14 @@ final class UpperDraft {
 
     /** The side seam, its bust dart closed: straight in a bodice, upright at the waist in a dress. */
     private Segment side(Point waist, Vec up, Point underarm) {
-        return plan.dress() ? Joining.tangentFromStart(waist, up, underarm) : new Line(waist, underarm);
+        if (!plan.dress()) {
+            return new Line(waist, underarm);
+        }
+        Vec chord = underarm.minus(waist);
+        return Joining.smooth(waist, up, underarm, chord.turned(SIDE_CURVE_SHARE * up.angleTo(chord)));
     }
 
-    private double roundOfDressWaist() {
-        return 0;
-    }
-
-    private double roundOfWaist() {
+    private double roundOfWaist(double share) {
         Vec backUp = backSide.tangent(0);
         backWaistLine = new WaistLine("waist", Point.ORIGIN);
         if (backDartMm > 0) {
@@ -309,8 +311,8 @@ final class UpperDraft {
         double frontMiss = plan.frontWaist() - frontWaistLine.sewnMm();
 
         double heightMiss = Math.max(Math.abs(backY - backWaist.y()), Math.abs(frontY - frontWaist.y()));
-        backWaist = new Point(backWaist.x() + backMiss, backY);
-        frontWaist = new Point(frontWaist.x() + frontMiss, frontY);
+        backWaist = new Point(backWaist.x() + share * backMiss, backWaist.y() + share * (backY - backWaist.y()));
+        frontWaist = new Point(frontWaist.x() + share * frontMiss, frontWaist.y() + share * (frontY - frontWaist.y()));
         return Math.max(heightMiss, Math.max(Math.abs(backMiss), Math.abs(frontMiss)));
     }
 
@@ -322,6 +324,14 @@ final class UpperDraft {
     Point frontDartApex() {
         double y = plan.bustDart() ? Math.min(bustPoint.y(), frontLevel + 6) - APEX_SHORT_MM : frontLevel - 25;
         return new Point(plan.bustDart() ? bustPoint.x() : 0.5 * frontWaist.x(), y);
+    }
+
+    double frontDartMm() {
+        return frontDartMm;
+    }
+
+    double backDartMm() {
+        return backDartMm;
     }
 
     double frontBustLevel() {
@@ -400,5 +410,15 @@ final class UpperDraft {
      * @param path over the cap of its dart
      * @param darts the bust dart, or none
      */
-    record OpenSide(Path path, List<Dart.EdgeDart> darts) {}
+    record OpenSide(Path path, List<Dart.EdgeDart> darts) {
+
+        /** The same where so much of the seam lies before it. */
+        OpenSide after(double mm) {
+            return new OpenSide(
+                    path,
+                    darts.stream()
+                            .map(d -> new Dart.EdgeDart(d.name(), d.edge(), d.fromMm() + mm, d.toMm() + mm, d.apex()))
+                            .toList());
+        }
+    }
 }

@@ -101,7 +101,7 @@ final class UpperPieces {
     }
 
     /** 2 1/2 in above the waist, or half way to the lowest thing above it where that is near. */
-    private static double lengthLine(double lowestAboveY) {
+    static double lengthLine(double lowestAboveY) {
         return Math.min(LENGTH_LINE_MM, lowestAboveY / 2);
     }
 
