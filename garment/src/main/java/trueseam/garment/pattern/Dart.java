@@ -31,6 +31,7 @@ public sealed interface Dart {
                 throw new IllegalArgumentException("Dart \"" + name + "\": its legs at " + fromMm + " and " + toMm
                         + " mm must lie in the order of the edge, at 0 mm or after.");
             }
+            fromMm = fromMm + 0.0; // -0.0 and 0.0 are one place
         }
 
         /**

@@ -25,6 +25,7 @@ public record Edge(String name, EdgeRole role, Path path, double allowanceMm) {
             throw new IllegalArgumentException("Edge \"" + name + "\": an allowance of " + allowanceMm
                     + " mm is not possible; give 0 to " + WIDEST_ALLOWANCE_MM + " mm.");
         }
+        allowanceMm = allowanceMm + 0.0; // -0.0 and 0.0 are one allowance
     }
 
     /**

@@ -36,7 +36,15 @@ public record Pattern(
     public Pattern {
         pieces = List.copyOf(pieces);
         seams = List.copyOf(seams);
-        easeMm = Collections.unmodifiableMap(new TreeMap<>(easeMm));
+        Map<Measure, Double> ease = new TreeMap<>();
+        for (Map.Entry<Measure, Double> entry : easeMm.entrySet()) {
+            if (!(Math.abs(entry.getValue()) <= Double.MAX_VALUE)) {
+                throw new IllegalArgumentException("Pattern \"" + name + "\": an ease of " + entry.getValue()
+                        + " mm at " + entry.getKey().term() + " is no length; give a number.");
+            }
+            ease.put(entry.getKey(), entry.getValue() + 0.0); // -0.0 and 0.0 are one ease
+        }
+        easeMm = Collections.unmodifiableMap(ease);
         if (pieces.isEmpty()) {
             throw new PatternException(name, "a pattern needs at least one piece.");
         }

@@ -14,7 +14,7 @@ import trueseam.geometry.Segment;
  * One piece of a pattern: the closed chain of its stitching edges, anticlockwise, and what rides on it.
  *
  * <p>Laws: (1) every edge begins where the one before ended, within {@link Path#CHAIN_MM}, and the last closes the
- * chain; (2) names of edges, and of darts, are unique; (3) darts and notches lie on edges that are there.
+ * chain; (2) names of edges, of darts and of levels are unique; (3) darts and notches lie on edges that are there.
  *
  * @param name unique in its pattern
  * @param kind what it is
@@ -61,6 +61,20 @@ public record Piece(
         }
         checkChain(name, edges);
         checkRiders(name, edges, fold, darts, notches);
+        checkNames(name, "darts", darts.stream().map(Dart::name).toList());
+        checkNames(
+                name,
+                "levels",
+                levels.stream().map(level -> level.name().word()).toList());
+    }
+
+    private static void checkNames(String name, String what, List<String> all) {
+        Set<String> seen = new HashSet<>();
+        for (String one : all) {
+            if (!seen.add(one)) {
+                throw new PatternException(name, "two " + what + " are named \"" + one + "\"; names must differ.");
+            }
+        }
     }
 
     private static void checkChain(String name, List<Edge> edges) {
@@ -79,12 +93,8 @@ public record Piece(
 
     private static void checkRiders(
             String name, List<Edge> edges, Optional<String> fold, List<Dart> darts, List<Notch> notches) {
-        Set<String> names = new HashSet<>();
-        for (Edge edge : edges) {
-            if (!names.add(edge.name())) {
-                throw new PatternException(name, "two edges are named \"" + edge.name() + "\"; names must differ.");
-            }
-        }
+        List<String> names = edges.stream().map(Edge::name).toList();
+        checkNames(name, "edges", names);
         if (fold.isPresent() && !names.contains(fold.get())) {
             throw new PatternException(name, "the fold \"" + fold.get() + "\" is not one of its edges " + names + ".");
         }

@@ -12,13 +12,18 @@ import java.util.List;
  */
 public record Seam(String name, List<EdgeRef> first, List<EdgeRef> second, double easeMm) {
 
-    // A seam with nothing on one side is no seam.
+    // A seam with nothing on one side is no seam; an ease that is no number cannot be sewn.
     public Seam {
         first = List.copyOf(first);
         second = List.copyOf(second);
         if (first.isEmpty() || second.isEmpty()) {
             throw new IllegalArgumentException("Seam \"" + name + "\" needs an edge on either side.");
         }
+        if (!(Math.abs(easeMm) <= Double.MAX_VALUE)) {
+            throw new IllegalArgumentException(
+                    "Seam \"" + name + "\": an ease of " + easeMm + " mm is no length; give a number.");
+        }
+        easeMm = easeMm + 0.0; // -0.0 and 0.0 are one ease
     }
 
     /**
