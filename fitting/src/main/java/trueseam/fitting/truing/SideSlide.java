@@ -51,12 +51,12 @@ final class SideSlide {
             list.add(new Step.Slide(0, startUp));
             list.trace(side.name(), 0, side.length());
         }
-        joinBeside(list, SeamEnds.beside(piece, side.name(), true), false);
-        joinBeside(list, SeamEnds.beside(piece, side.name(), false), true);
+        joinBeside(list, piece, SeamEnds.beside(piece, side.name(), true), false);
+        joinBeside(list, piece, SeamEnds.beside(piece, side.name(), false), true);
         return new PieceWork(piece.name(), list.finished());
     }
 
-    private void joinBeside(StepList list, Edge edge, boolean atItsStart) {
+    static void joinBeside(StepList list, Piece piece, Edge edge, boolean atItsStart) {
         double whole = edge.length();
         double reach = Math.min(BESIDE_MM, whole / 3);
         double from = atItsStart ? 0 : whole - reach;

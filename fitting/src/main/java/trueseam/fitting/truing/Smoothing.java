@@ -14,20 +14,23 @@ import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Path;
-import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
-import trueseam.geometry.join.Joining;
-import trueseam.geometry.join.LengthOutOfReachException;
 
 /**
  * Finds what pivots bent on one piece and writes down the blending: corners get back the angle that they had, so that the edge
  * runs on across the sewn seam as before, and kinks inside an edge are drawn over. Of the two edges at a corner the one that
- * crosses the seam is drawn new; the seam edge keeps its length.
+ * crosses the seam is drawn new. Lines come as gently as they can; what that costs in length, {@link WalkTruing} gives back.
  */
 final class Smoothing {
 
     /** Bends below this are left: a third of what the finished pattern may show. */
     private static final double LEAVE_RAD = Math.toRadians(1);
+
+    /**
+     * Kinks below this are left. Far finer than the eye, because blending moves the girth at its level by up to 0.35 mm a degree:
+     * a coarser limit would make the girths jump while the amounts are being corrected.
+     */
+    private static final double LEAVE_KINK_RAD = Math.toRadians(0.05);
 
     /** How far an edge is drawn new from a bent corner, mm: common practice, an inch or a little more. */
     private static final double CORNER_MM = 35;
@@ -35,15 +38,9 @@ final class Smoothing {
     /** How far to either side of a kink a side edge is drawn new, mm: common practice, half an inch to an inch. */
     private static final double KINK_MM = 20;
 
-    /** Where the length cannot be kept over so short a way, the line is drawn new over a longer one. */
-    private static final double FARTHER = 1.4;
-
     private static final double LONGEST_SHARE = 0.4;
     private static final double SAME_PLACE_MM = 1e-6;
     private static final double LOOK_MM = 1e-4;
-
-    /** How much of its bulge over the chord a line must keep when its length is held. */
-    private static final double STRAIGHTEST = 0.3;
 
     private final AlteredPiece altered;
     private final Piece now;
@@ -111,31 +108,21 @@ final class Smoothing {
     }
 
     private void bendStart(Edge edge, double backRad) {
-        Vec tangent = edge.path().startTangent().turned(-backRad);
-        double most = LONGEST_SHARE * edge.length();
+        double to = Math.min(CORNER_MM, LONGEST_SHARE * edge.length());
         for (Dart.EdgeDart dart : now.dartsOn(edge.name())) {
-            most = Math.min(most, dart.fromMm());
+            to = Math.min(to, dart.fromMm());
         }
-        double to = Math.min(CORNER_MM, most);
-        while (to < most
-                && !keepsLength(edge.path(), 0, to, tangent, edge.path().tangentAt(to))) {
-            to = Math.min(most, to * FARTHER);
-        }
+        Vec tangent = edge.path().startTangent().turned(-backRad);
         join(edge, 0, to, tangent, edge.path().tangentAt(to));
     }
 
     private void bendEnd(Edge edge, double backRad) {
-        Vec tangent = edge.path().endTangent().turned(backRad);
         double whole = edge.length();
-        double least = (1 - LONGEST_SHARE) * whole;
+        double from = whole - Math.min(CORNER_MM, LONGEST_SHARE * whole);
         for (Dart.EdgeDart dart : now.dartsOn(edge.name())) {
-            least = Math.max(least, dart.toMm());
+            from = Math.max(from, dart.toMm());
         }
-        double from = Math.max(whole - CORNER_MM, least);
-        while (from > least
-                && !keepsLength(edge.path(), from, whole, edge.path().tangentAt(from), tangent)) {
-            from = Math.max(least, whole - (whole - from) * FARTHER);
-        }
+        Vec tangent = edge.path().endTangent().turned(backRad);
         join(edge, from, whole, edge.path().tangentAt(from), tangent);
     }
 
@@ -149,14 +136,16 @@ final class Smoothing {
         for (int i = 1; i < runs.size(); i++) {
             double at = runs.get(i).fromMm();
             double bend = Math.abs(bendAt(edge.path(), at) - originalBend(runs.get(i - 1), runs.get(i)));
-            if (bend > LEAVE_RAD) {
+            if (bend > LEAVE_KINK_RAD) {
                 blend(edge, at);
             }
         }
     }
 
     private static double bendAt(Path path, double at) {
-        return path.part(Math.max(0, at - LOOK_MM), at).endTangent().angleTo(path.tangentAt(at));
+        // A hair before and a hair behind: the place itself may be reckoned to either side of the corner.
+        Vec before = path.tangentAt(Math.max(0, at - LOOK_MM));
+        return before.angleTo(path.tangentAt(Math.min(path.length(), at + LOOK_MM)));
     }
 
     /** The turn that the original had between two runs that were neighbours there; none where one is drawn new. */
@@ -199,42 +188,18 @@ final class Smoothing {
     }
 
     private static Vec arrivingAt(Path path, double at) {
-        return path.part(Math.max(0, at - LOOK_MM), at).endTangent();
+        return path.tangentAt(Math.max(0, at - LOOK_MM));
     }
 
     /** Two lines drawn new must not touch: the second waits for the next round. */
     private void join(Edge edge, double from, double to, Vec leaving, Vec arriving) {
         if (to - from > 1 && !isTaken(edge, from, to)) {
-            list.join(edge.name(), from, to, form(edge.path(), from, to, leaving, arriving));
+            list.join(
+                    edge.name(),
+                    from,
+                    to,
+                    JoinForm.curve(new Direction.Towards(leaving), new Direction.Towards(arriving)));
             taken.add(new Stretch(edge.name(), from, to));
-        }
-    }
-
-    /**
-     * The new line keeps the length of the old one, so that seams walk and the cap fits as before; only where that would press it
-     * nearly straight between its ends is it drawn as gently as it comes.
-     */
-    private static JoinForm form(Path path, double from, double to, Vec leaving, Vec arriving) {
-        Direction start = new Direction.Towards(leaving);
-        Direction end = new Direction.Towards(arriving);
-        return keepsLength(path, from, to, leaving, arriving)
-                ? JoinForm.curveOfLength(start, end, to - from)
-                : JoinForm.curve(start, end);
-    }
-
-    private static boolean keepsLength(Path path, double from, double to, Vec leaving, Vec arriving) {
-        Point a = path.pointAt(from);
-        Point b = path.pointAt(to);
-        double chord = a.distanceTo(b);
-        double gentle = Joining.smooth(a, leaving, b, arriving).length();
-        return to - from >= chord + STRAIGHTEST * (gentle - chord) && isReachable(a, leaving, b, arriving, to - from);
-    }
-
-    private static boolean isReachable(Point a, Vec leaving, Point b, Vec arriving, double lengthMm) {
-        try {
-            return Joining.smoothOfLength(a, leaving, b, arriving, lengthMm).length() > 0;
-        } catch (LengthOutOfReachException e) {
-            return false;
         }
     }
 

@@ -122,4 +122,15 @@ public final class Truing {
         }
         return work;
     }
+
+    /**
+     * Gives seams back the little that smoothing took from their length.
+     *
+     * @param original the pattern before
+     * @param altered the altered pattern
+     * @return the work; none where every seam walks as before
+     */
+    public static List<PieceWork> walkWork(Pattern original, Pattern altered) {
+        return new WalkTruing(original, altered).work();
+    }
 }

@@ -97,6 +97,7 @@ public record WorkedPattern(
         for (int round = 0; round < 2; round++) {
             worked = worked.then("Smooth what the pivots bent", Truing.smoothingWork(worked.pieces), true);
         }
+        worked = worked.then("Walk the seams", Truing.walkWork(original, worked.altered), true);
         return worked;
     }
 

@@ -1,0 +1,150 @@
+package trueseam.fitting.truing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import trueseam.fitting.alteration.PieceWork;
+import trueseam.fitting.tissue.Direction;
+import trueseam.fitting.tissue.JoinForm;
+import trueseam.fitting.tissue.Step;
+import trueseam.fitting.tissue.StepList;
+import trueseam.garment.pattern.Dart;
+import trueseam.garment.pattern.Edge;
+import trueseam.garment.pattern.EdgeRef;
+import trueseam.garment.pattern.EdgeRole;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
+import trueseam.garment.pattern.Seam;
+import trueseam.geometry.Path;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
+import trueseam.geometry.join.Joining;
+import trueseam.geometry.join.LengthOutOfReachException;
+
+/**
+ * Walks the seams after smoothing and gives back the little that smoothing took: the shorter of two seam edges is let down at its lower end; an armhole that no longer has its length against the cap is drawn a little fuller or flatter
+ * along its hollow.
+ */
+final class WalkTruing {
+
+    /** Seams nearer than this are left: a fifth of what the proof allows. */
+    private static final double LEAVE_MM = 0.02;
+
+    /** A cap that fits its armhole as nearly as this is left: a fifth of what the proof allows. */
+    private static final double LEAVE_CAP_MM = 0.1;
+
+    /** Parts of an armhole from the underarm up, as shares of its length. */
+    private static final double[][] HOLLOWS = {{0.2, 0.65}, {0.12, 0.5}, {0.05, 0.45}, {0.02, 0.6}};
+
+    /** How much of its bulge a redrawn part keeps at the least. */
+    private static final double LEAST_BULGE = 0.4;
+
+    /** How far from its lower end a seam edge is parted to let it down. */
+    private static final double LOWER_END_MM = 30;
+
+    private final Pattern original;
+    private final Pattern altered;
+    private final Map<String, StepList> lists = new LinkedHashMap<>();
+
+    WalkTruing(Pattern original, Pattern altered) {
+        this.original = original;
+        this.altered = altered;
+    }
+
+    List<PieceWork> work() {
+        for (Seam seam : original.seams()) {
+            double longer = altered.mismatchMm(seam) - original.mismatchMm(seam);
+            if (roleOf(seam.first()) == EdgeRole.ARMHOLE && Math.abs(longer) > LEAVE_CAP_MM) {
+                fillArmholes(seam.first(), longer);
+            } else if (isPlain(seam) && Math.abs(longer) > LEAVE_MM) {
+                EdgeRef shorter =
+                        longer > 0 ? seam.first().get(0) : seam.second().get(0);
+                letDown(shorter, Math.abs(longer));
+            }
+        }
+        List<PieceWork> work = new ArrayList<>();
+        lists.forEach((piece, list) -> work.add(new PieceWork(piece, list.finished())));
+        return work;
+    }
+
+    private EdgeRole roleOf(List<EdgeRef> side) {
+        EdgeRef ref = side.get(0);
+        return altered.piece(ref.piece()).edge(ref.edge()).role();
+    }
+
+    private boolean isPlain(Seam seam) {
+        return seam.first().size() == 1 && seam.second().size() == 1;
+    }
+
+    /** Each armhole takes its share by its length. */
+    private void fillArmholes(List<EdgeRef> armholes, double longerMm) {
+        double whole = altered.sewnLength(armholes);
+        for (EdgeRef ref : armholes) {
+            Piece piece = altered.piece(ref.piece());
+            Edge edge = piece.edge(ref.edge());
+            double length = edge.length();
+            if (piece.dartsOn(edge.name()).isEmpty()) {
+                redrawHollow(piece, edge, longerMm * length / whole);
+            }
+        }
+    }
+
+    /** Tries the parts of the armhole from the most hollow to the least; the first that can take the change gently takes it. */
+    private void redrawHollow(Piece piece, Edge edge, double longerMm) {
+        for (double[] part : HOLLOWS) {
+            double from = part[0] * edge.length();
+            double to = part[1] * edge.length();
+            Path path = edge.path();
+            Point a = path.pointAt(from);
+            Point b = path.pointAt(to);
+            Vec leaving = path.tangentAt(from);
+            Vec arriving = path.part(from, to).endTangent();
+            double bulge = to - from - a.distanceTo(b);
+            double wanted = to - from + longerMm;
+            if (bulge + longerMm >= LEAST_BULGE * bulge && isReachable(a, leaving, b, arriving, wanted)) {
+                lists.computeIfAbsent(piece.name(), name -> new StepList(piece))
+                        .join(
+                                edge.name(),
+                                from,
+                                to,
+                                JoinForm.curveOfLength(
+                                        new Direction.Towards(leaving), new Direction.Towards(arriving), wanted));
+                return; // where no part can, the proof says by how much the cap is off
+            }
+        }
+    }
+
+    /**
+     * Lets the lower end of a seam edge down by a hair's breadth. (A line drawn fuller was tried and was worse: so little length is
+     * a much larger bulge, and it stands where girths are measured.)
+     */
+    private void letDown(EdgeRef ref, double byMm) {
+        Piece piece = altered.piece(ref.piece());
+        Edge edge = piece.edge(ref.edge());
+        Path path = edge.path();
+        boolean startIsLow = path.start().y() < path.end().y();
+        double reach = Math.min(LOWER_END_MM, edge.length() / 4);
+        double at = startIsLow ? reach : edge.length() - reach;
+        for (Dart.EdgeDart dart : piece.dartsOn(edge.name())) {
+            if (dart.fromMm() < at && at < dart.toMm()) {
+                return; // the proof will say by how much the seam is off
+            }
+        }
+        double upright = Math.abs(path.tangentAt(at).y());
+        StepList list = lists.computeIfAbsent(piece.name(), name -> new StepList(piece));
+        list.add(new Step.LayBack());
+        list.add(new Step.Slide(0, -byMm / Math.max(0.5, upright)));
+        list.trace(edge.name(), startIsLow ? 0 : at, startIsLow ? at : edge.length());
+        list.join(edge.name(), at, at, JoinForm.STRAIGHT);
+        SideSlide.joinBeside(list, piece, SeamEnds.beside(piece, edge.name(), startIsLow), !startIsLow);
+    }
+
+    private static boolean isReachable(Point a, Vec leaving, Point b, Vec arriving, double wanted) {
+        try {
+            return Joining.smoothOfLength(a, leaving, b, arriving, wanted).length() > 0;
+        } catch (LengthOutOfReachException e) {
+            return false;
+        }
+    }
+}
