@@ -9,12 +9,13 @@ import java.util.Set;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.Stretch;
+import trueseam.garment.length.LengthFormat;
 import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Level;
+import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Piece;
-import trueseam.output.words.RulerLength;
 
 /**
  * What a dressmaker calls the edges of a piece and the places on them: corners by the edges that meet there, dart legs, levels,
@@ -30,11 +31,11 @@ final class PlaceNames {
 
     private final Piece piece;
     private final List<Place> named = new ArrayList<>();
-    private final RulerLength ruler;
+    private final LengthFormat show;
 
-    PlaceNames(Piece piece, List<Step> steps, RulerLength ruler) {
+    PlaceNames(Piece piece, List<Step> steps, LengthFormat show) {
         this.piece = piece;
-        this.ruler = ruler;
+        this.show = show;
         for (Step step : steps) {
             step.read(NamedPlace.READER).ifPresent(named::add);
         }
@@ -99,8 +100,8 @@ final class PlaceNames {
         return dartLeg(edge, alongMm)
                 .or(() -> level(edge, alongMm))
                 .orElseGet(() -> alongMm <= whole / 2
-                        ? ruler.show(alongMm) + " from the " + corner(edge, true)
-                        : ruler.show(whole - alongMm) + " from the " + corner(edge, false));
+                        ? show.show(alongMm) + " from the " + corner(edge, true)
+                        : show.show(whole - alongMm) + " from the " + corner(edge, false));
     }
 
     String place(Place place) {
@@ -193,10 +194,21 @@ final class PlaceNames {
     Optional<String> levelAt(double y) {
         for (Level level : piece.levels()) {
             if (Math.abs(level.y() - y) <= SAME_PLACE_MM) {
-                return Optional.of(level.name().word() + (level.name().isLengthLine() ? " line" : " level"));
+                return Optional.of(line(level.name()));
             }
         }
         return Optional.empty();
+    }
+
+    private static String line(LevelName level) {
+        return switch (level) {
+            case ABOVE_KNEE -> "line above the knee";
+            case BELOW_KNEE -> "line below the knee";
+            case ABOVE_ELBOW -> "line above the elbow";
+            case BELOW_ELBOW -> "line below the elbow";
+            case BODICE_LENGTH, SKIRT_LENGTH, CROTCH_DEPTH -> level.word() + " line";
+            case ACROSS, BUST, WAIST, HIP, CROTCH, KNEE, BICEP, ELBOW -> level.word() + " level";
+        };
     }
 
     /** For example {@code the armhole from the underarm point to the shoulder point}. */

@@ -40,7 +40,7 @@ public final class StepWords implements StepReader<String> {
         this.steps = steps;
         this.frames = frames;
         this.ruler = new RulerLength(show);
-        this.names = new PlaceNames(piece, steps, ruler);
+        this.names = new PlaceNames(piece, steps, show);
         this.outward = new Outward(piece);
     }
 
@@ -192,7 +192,7 @@ public final class StepWords implements StepReader<String> {
     public String trace(Step.Trace step) {
         List<String> said = new ArrayList<>();
         for (Stretch stretch : step.stretches()) {
-            said.add(step.kept() ? names.shortStretch(stretch) : names.stretch(stretch));
+            said.add(step.kept() || step.stretches().size() > 1 ? names.shortStretch(stretch) : names.stretch(stretch));
         }
         String all = listed(said);
         return step.kept() ? "Trace everything that stays: " + all + "." : "Trace " + all + ".";
@@ -217,12 +217,15 @@ public final class StepWords implements StepReader<String> {
             return "Join the two ends of the " + names.edge(gap.edge()) + " at " + names.place(gap.edge(), gap.fromMm())
                     + " with a ruler.";
         }
-        String line = step.form() instanceof JoinForm.Curve curve
-                ? " with a smooth curve"
-                        + (curve.lengthMm().isPresent()
-                                ? " " + ruler.show(curve.lengthMm().getAsDouble()) + " long"
-                                : "")
-                : " with a ruler";
-        return "Join " + names.stretch(gap) + line + ".";
+        if (step.form() instanceof JoinForm.Refit) {
+            return "Draw " + names.stretch(gap) + " as it was, fitted between its new ends.";
+        }
+        if (step.form() instanceof JoinForm.Curve curve) {
+            String length = curve.lengthMm().isPresent()
+                    ? " " + ruler.show(curve.lengthMm().getAsDouble()) + " long"
+                    : "";
+            return "Join " + names.stretch(gap) + " with a smooth curve" + length + ".";
+        }
+        return "Join " + names.stretch(gap) + " with a ruler.";
     }
 }

@@ -13,10 +13,12 @@ import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.alteration.SideGirth;
 import trueseam.fitting.alteration.SleeveGirth;
 import trueseam.fitting.alteration.SleeveReach;
+import trueseam.fitting.tissue.Direction;
 import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepList;
+import trueseam.fitting.tissue.Stretch;
 import trueseam.fitting.tissue.Until;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.pattern.LevelName;
@@ -24,7 +26,6 @@ import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
 import trueseam.output.DrawnByHand;
-import trueseam.output.words.RulerLength;
 
 class StepWordsTest {
 
@@ -103,8 +104,7 @@ class StepWordsTest {
                 .contains(
                         "Slide the pattern 3/4 in down, straight along the grain, without turning it.",
                         "Copy every mark inside the piece that lies below the bodice length line: dart points, levels,"
-                                + " the lower end of the grainline.",
-                        "Join the two ends of the centre front at the bodice length line with a ruler.")
+                                + " the lower end of the grainline.")
                 .anyMatch(words -> words.startsWith("Join the side seam from ") && words.contains(" long."));
     }
 
@@ -145,6 +145,33 @@ class StepWordsTest {
     }
 
     @Test
+    void linesThatCloseAGapAreSaidByTheirKind() {
+        Piece front = DrawnByHand.front();
+        double waist = front.edge("waist").length();
+        double centre = front.edge("centre front").length();
+        List<String> said = StepWords.of(
+                front,
+                new StepList(front)
+                        .add(new Step.Slide(0, -12.7))
+                        .trace("centre front", centre - 63.5, centre)
+                        .trace("waist", 0, 80)
+                        .join("centre front", centre - 63.5, centre - 63.5, JoinForm.STRAIGHT)
+                        .join("waist", 80, 80 + 2 * Math.hypot(15, 2), JoinForm.REFIT)
+                        .add(new Step.Trace(List.of(new Stretch("waist", 80 + 2 * Math.hypot(15, 2), waist)), false))
+                        .trace("side", 0, 100)
+                        .join("side", 100, 150, JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, 65))
+                        .finished(),
+                INCHES);
+        assertThat(said)
+                .contains(
+                        "Join the two ends of the centre front at the bodice length line with a ruler.",
+                        "Draw the waist line from the leg of the waist dart nearer the waist at the centre front to the"
+                                + " leg of the waist dart nearer the side waist as it was, fitted between its new ends.",
+                        "Join the side seam from 3 7/8 in from the side waist to 2 in from the underarm point with a"
+                                + " smooth curve 2 9/16 in long.");
+    }
+
+    @Test
     void theGrainIsStoodUprightAndAPivotAlongTheGrainTellsHowFarItGoesAcross() {
         Piece front = DrawnByHand.front();
         Place sideWaist = Place.startOf("side", "side waist");
@@ -168,7 +195,7 @@ class StepWordsTest {
 
     @Test
     void everyEdgeOfASeamIsNamedAsItIsInTheTrade() {
-        PlaceNames names = new PlaceNames(DrawnByHand.sleeve(), List.of(), new RulerLength(INCHES));
+        PlaceNames names = new PlaceNames(DrawnByHand.sleeve(), List.of(), INCHES);
         assertThat(names.edge("cap front")).isEqualTo("front cap");
         assertThat(names.edge("underarm back")).isEqualTo("back underarm seam");
         assertThat(names.corner("cap back", true)).isEqualTo("crown");

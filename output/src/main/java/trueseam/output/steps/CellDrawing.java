@@ -1,0 +1,178 @@
+package trueseam.output.steps;
+
+import java.util.List;
+import java.util.Optional;
+import trueseam.fitting.tissue.Frame;
+import trueseam.fitting.tissue.Place;
+import trueseam.fitting.tissue.Step;
+import trueseam.garment.pattern.Piece;
+import trueseam.geometry.Bounds;
+import trueseam.geometry.Motion;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
+import trueseam.output.drawing.Canvas;
+import trueseam.output.drawing.Lettering;
+import trueseam.output.drawing.Pen;
+import trueseam.output.drawing.Shapes;
+import trueseam.output.words.RulerLength;
+
+/**
+ * Draws the pictures of a chapter: the whole piece to the left, and to the right in circles what is too small to be seen there,
+ * with how much larger it is shown.
+ */
+final class CellDrawing {
+
+    /** A circle with its two lines of text. */
+    static final double DETAIL_HIGH_MM = 23;
+
+    private static final double RADIUS_MM = 8;
+    private static final double WHOLE_SHARE_OF_CIRCLE = 0.42;
+    private static final double ARROW_MM = 11;
+    private static final Lettering SMALL = Lettering.of(2.2);
+    private static final Pen RIM = Pen.of(0.2).gray(0.35);
+    private static final Pen LEADER = Pen.of(0.12).gray(0.45);
+
+    /** Sizes that a reader can imagine, as multiples of life size. */
+    private static final double[] SIZES = {4, 3, 2, 1, 1.0 / 2, 1.0 / 3, 1.0 / 4, 1.0 / 5, 1.0 / 8, 1.0 / 10};
+
+    private static final String[] SIZE_WORDS = {
+        "4 times life size",
+        "3 times life size",
+        "2 times life size",
+        "life size",
+        "1/2 life size",
+        "1/3 life size",
+        "1/4 life size",
+        "1/5 life size",
+        "1/8 life size",
+        "1/10 life size"
+    };
+
+    private final Piece piece;
+    private final TableDrawing table;
+    private final Bounds area;
+    private final RulerLength ruler;
+
+    CellDrawing(Piece piece, List<Step> steps, List<StepCell> cells, RulerLength ruler) {
+        this.piece = piece;
+        this.table = new TableDrawing(piece, steps);
+        this.area = table.area(cells);
+        this.ruler = ruler;
+    }
+
+    void draw(Canvas page, Bounds room, StepCell cell) {
+        double column = 2 * RADIUS_MM + 2;
+        Bounds whole = new Bounds(room.minX() + 2, room.minY() + 3, room.maxX() - column - 2, room.maxY() - 3);
+        Canvas view = page.fitting(area, whole);
+        whole(view, cell);
+        double top = room.maxY() - 1;
+        double x = room.maxX() - RADIUS_MM - 1;
+        List<Detail> details = Leaders.inOrder(Detail.of(cell, piece, ruler), detail -> onPage(whole, detail.middle()));
+        boolean numbered = details.size() > 1;
+        for (Detail detail : details) {
+            Point centre = new Point(x, top - RADIUS_MM);
+            String label = numbered ? detail.step() + ": " + detail.label() : detail.label();
+            if (detail.isSeen()) {
+                leader(page, onPage(whole, detail.middle()), centre);
+                circle(page, centre, detail, cell.last(), movedFrom(cell));
+                below(page, centre, label, -2.6, SMALL.heavy());
+            } else {
+                below(page, centre, label, RADIUS_MM - 3, SMALL.heavy());
+                below(page, centre, "(too small", RADIUS_MM - 6, SMALL);
+                below(page, centre, "to see here)", RADIUS_MM - 8.6, SMALL);
+            }
+            top -= DETAIL_HIGH_MM;
+        }
+    }
+
+    private static void below(Canvas page, Point centre, String text, double downMm, Lettering lettering) {
+        Lettering fitted = page.typeface().fitted(text, lettering, 2 * RADIUS_MM + 2, 1.6);
+        page.text(text, centre.plus(new Vec(0, -RADIUS_MM + downMm)), fitted.centred());
+    }
+
+    private Point onPage(Bounds whole, Point p) {
+        double factor = Math.min(whole.width() / area.width(), whole.height() / area.height());
+        return whole.centre().plus(p.minus(area.centre()).times(factor));
+    }
+
+    private static Optional<Motion> movedFrom(StepCell cell) {
+        for (Frame frame : cell.frames()) {
+            if (!frame.before().equals(frame.pose())) {
+                return Optional.of(frame.before());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void whole(Canvas view, StepCell cell) {
+        Frame frame = cell.last();
+        table.pattern(view, frame.pose());
+        table.grain(view, frame.pose());
+        movedFrom(cell).ifPresent(pose -> table.before(view, pose));
+        table.tissue(view, frame);
+        for (Frame one : cell.frames()) {
+            if (one.step() instanceof Step.Pivot pivot) {
+                turning(view, one, pivot);
+            } else if (one.step() instanceof Step.Slide slide) {
+                sliding(view, one, new Vec(slide.acrossMm(), slide.alongMm()));
+            }
+        }
+    }
+
+    private void turning(Canvas view, Frame frame, Step.Pivot pivot) {
+        double turn = frame.before().inverse().then(frame.pose()).turnRad();
+        Point pin = frame.pin().orElseThrow();
+        Point far = NamedPlace.met(pivot.until())
+                .map((Place place) -> frame.pose().apply(place.on(piece)))
+                .orElseGet(() -> farthest(frame, pin));
+        if (turn != 0 && !far.isNear(pin, 1)) {
+            TableSymbols.turning(view, pin, pin.towards(far, 0.72), turn, ARROW_MM);
+        }
+    }
+
+    private Point farthest(Frame frame, Point pin) {
+        Point far = pin;
+        for (var edge : piece.edges()) {
+            Point p = frame.pose().apply(edge.path().start());
+            far = p.distanceTo(pin) > far.distanceTo(pin) ? p : far;
+        }
+        return far;
+    }
+
+    private void sliding(Canvas view, Frame frame, Vec by) {
+        if (by.length() > 0) {
+            Vec half = by.unit().times(ARROW_MM / 2 / view.scale());
+            Point middle = frame.pose().apply(piece.outline().bounds().centre());
+            TableSymbols.arrow(view, middle.minus(half), middle.plus(half));
+        }
+    }
+
+    /** From the left end of the circle, so that it runs beside the circle's text and not through it. */
+    private static void leader(Canvas page, Point from, Point centre) {
+        page.line(from, centre.plus(new Vec(-RADIUS_MM, 0)), LEADER);
+        page.stroke(Shapes.circle(from, 1.6), LEADER);
+    }
+
+    private void circle(Canvas page, Point centre, Detail detail, Frame frame, Optional<Motion> movedFrom) {
+        int i = 0;
+        double most = 2 * RADIUS_MM * WHOLE_SHARE_OF_CIRCLE;
+        while (i < SIZES.length - 1 && detail.sizeMm() * SIZES[i] > most) {
+            i++;
+        }
+        double factor = SIZES[i];
+        Bounds square = Bounds.of(centre, centre).grown(RADIUS_MM);
+        page.within(square, clipped -> {
+            Point origin = centre.minus(detail.middle().minus(Point.ORIGIN).times(factor));
+            Canvas view = clipped.view(factor, origin);
+            table.pattern(view, frame.pose());
+            movedFrom.ifPresent(pose -> table.before(view, pose));
+            table.tissue(view, frame);
+            if (detail.moves()) {
+                TableSymbols.arrow(view, detail.from(), detail.to());
+            }
+        });
+        page.fill(List.of(Shapes.rectangle(square.grown(0.3)), Shapes.circle(centre, RADIUS_MM)), 1);
+        page.stroke(Shapes.circle(centre, RADIUS_MM), RIM);
+        below(page, centre, SIZE_WORDS[i], -5.2, SMALL);
+    }
+}

@@ -1,0 +1,147 @@
+package trueseam.output.steps;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trueseam.fitting.tissue.Frame;
+import trueseam.fitting.tissue.Place;
+import trueseam.fitting.tissue.Step;
+import trueseam.fitting.tissue.StepReader;
+import trueseam.fitting.tissue.Stretch;
+import trueseam.fitting.tissue.Until;
+import trueseam.garment.pattern.Piece;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
+import trueseam.output.words.RulerLength;
+
+/**
+ * What of a step is too small for the picture of the whole piece and is shown beside it, larger.
+ *
+ * @param step number of the step in its chapter
+ * @param from where the movement or the line begins
+ * @param to where it ends
+ * @param label the amount, written beside it
+ * @param moves whether it is a movement, drawn as an arrow
+ */
+record Detail(int step, Point from, Point to, String label, boolean moves) {
+
+    /** Below this nothing can be seen on paper, however drawn: a pencil's line is as wide. */
+    private static final double SEEN_MM = 0.25;
+
+    double sizeMm() {
+        return from.distanceTo(to);
+    }
+
+    Point middle() {
+        return from.towards(to, 0.5);
+    }
+
+    boolean isSeen() {
+        return sizeMm() >= SEEN_MM;
+    }
+
+    /** The details of the steps of a picture. */
+    static List<Detail> of(StepCell cell, Piece piece, RulerLength ruler) {
+        List<Detail> details = new ArrayList<>();
+        for (int i = 0; i < cell.frames().size(); i++) {
+            Frame frame = cell.frames().get(i);
+            frame.step().read(new Reader(cell.first() + i, frame, piece, ruler)).ifPresent(details::add);
+        }
+        return List.copyOf(details);
+    }
+
+    /** Finds the detail of a step, if it has one. */
+    private record Reader(int number, Frame frame, Piece piece, RulerLength ruler)
+            implements StepReader<Optional<Detail>> {
+
+        @Override
+        public Optional<Detail> mark(Step.Mark step) {
+            if (step.acrossMm() == 0 && step.alongMm() == 0) {
+                return Optional.empty();
+            }
+            Point from = step.from().on(piece);
+            boolean across = step.acrossMm() != 0;
+            return Optional.of(arrow(from, frame.marks().get(step.name()), step.from(), across));
+        }
+
+        private Detail arrow(Point from, Point to, Place place, boolean across) {
+            Vec by = to.minus(from);
+            String way = across
+                    ? ruler.show(by.x()) + " " + Outward.across(by.x(), new Outward(piece).at(place))
+                    : ruler.show(by.y()) + " " + Outward.along(by.y());
+            return new Detail(number, from, to, way, true);
+        }
+
+        @Override
+        public Optional<Detail> pin(Step.Pin step) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Detail> pivot(Step.Pivot step) {
+            return NamedPlace.met(step.until()).map(place -> {
+                Point p = place.on(piece);
+                return arrow(
+                        frame.before().apply(p),
+                        frame.pose().apply(p),
+                        place,
+                        !(step.until() instanceof Until.MeetsAlong));
+            });
+        }
+
+        @Override
+        public Optional<Detail> slide(Step.Slide step) {
+            Vec by = new Vec(step.acrossMm(), step.alongMm());
+            Point from = frame.before().apply(lowestOutside());
+            String way = step.acrossMm() == 0
+                    ? ruler.show(step.alongMm()) + " " + Outward.along(step.alongMm())
+                    : ruler.show(step.acrossMm()) + " " + Outward.side(step.acrossMm());
+            return Optional.of(new Detail(number, from, from.plus(by), way, true));
+        }
+
+        /** A corner where the slide is well seen: the lower end of the side, or the lowest of all. */
+        private Point lowestOutside() {
+            Point best = piece.outline().start();
+            for (var edge : piece.edges()) {
+                Point p = edge.path().start();
+                boolean level = Math.abs(p.y() - best.y()) <= 1;
+                if (level ? Math.abs(p.x()) > Math.abs(best.x()) : p.y() < best.y()) {
+                    best = p;
+                }
+            }
+            return best;
+        }
+
+        @Override
+        public Optional<Detail> layBack(Step.LayBack step) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Detail> trace(Step.Trace step) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Detail> transferBelow(Step.TransferBelow step) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Detail> join(Step.Join step) {
+            // The line that this step drew is the last one of the frame.
+            List<Frame.Drawn> drawn = frame.drawn();
+            Frame.Drawn last = drawn.get(drawn.size() - 1);
+            Stretch gap = step.gap();
+            if (last.kind() != Frame.Kind.JOINED || last.path().length() > 3 * gap.lengthMm() + 60) {
+                return Optional.empty();
+            }
+            return Optional.of(new Detail(
+                    number,
+                    last.path().start(),
+                    last.path().end(),
+                    ruler.show(last.path().length()) + " long",
+                    false));
+        }
+    }
+}
