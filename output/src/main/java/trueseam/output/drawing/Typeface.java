@@ -38,6 +38,8 @@ public final class Typeface {
                 throw new IllegalStateException("The typeface " + FILE + " is missing from the PDF library.");
             }
             metrics = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
+            // Ligatures and the like are not used, and reading their tables would take half of the time.
+            metrics.setEnableGsub(false);
             font = PDType0Font.load(document, metrics, true);
             characters = metrics.getUnicodeCmapLookup();
             unitsPerEm = metrics.getUnitsPerEm();

@@ -1,0 +1,35 @@
+package trueseam.output.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import trueseam.garment.pattern.Edge;
+import trueseam.garment.pattern.Piece;
+import trueseam.geometry.Path;
+import trueseam.geometry.offset.Margin;
+import trueseam.geometry.offset.Offset;
+
+/** Where a piece is cut: each stitching edge with its own allowance, corners mitred, nothing added at a fold. */
+public final class CuttingLine {
+
+    /** How far the drawn line may lie from the true one: a tenth of the finest line, mm. */
+    static final double TOLERANCE_MM = 0.01;
+
+    private CuttingLine() {}
+
+    /**
+     * The cutting line of a piece.
+     *
+     * @param piece the piece, its outline simple
+     * @return a simple closed path, anticlockwise
+     * @throws trueseam.geometry.GeometryException if the outline crosses itself
+     */
+    public static Path of(Piece piece) {
+        List<Margin> margins = new ArrayList<>();
+        boolean none = true;
+        for (Edge edge : piece.edges()) {
+            margins.add(new Margin(edge.path(), edge.allowanceMm()));
+            none &= edge.allowanceMm() == 0;
+        }
+        return none ? piece.outline() : Offset.outline(margins, TOLERANCE_MM);
+    }
+}
