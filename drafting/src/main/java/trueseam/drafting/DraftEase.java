@@ -30,12 +30,13 @@ public record DraftEase(Map<Measure, Double> chosenMm, double capMm, double back
     /**
      * A fitted shell: usual wearing ease, 1 in in the sleeve cap (sources disagree, 3/4 to 1 1/2 in), 1/4 in in the back
      * shoulder (common practice 1/4 to 1/2 in), 2 in at the wrist because the sleeve has no opening and the hand has to
-     * pass, and 1 in at the elbow (common practice 1 to 1 1/2 in).
+     * pass, and 1 in at the elbow (common practice 1 to 1 1/2 in), 4 in at the knee for a straight leg (NM209 asks for 1 in at least).
      *
      * @return the ease
      */
     public static DraftEase fitted() {
-        return new DraftEase(Map.of(Measure.WRIST_GIRTH, 50.8, Measure.ELBOW_GIRTH, 25.4), 25.4, 6.35);
+        return new DraftEase(
+                Map.of(Measure.WRIST_GIRTH, 50.8, Measure.ELBOW_GIRTH, 25.4, Measure.KNEE_GIRTH, 101.6), 25.4, 6.35);
     }
 
     /**

@@ -119,6 +119,45 @@ public final class Shells {
                 measures);
     }
 
+    /**
+     * Trousers with a straight leg to the floor; shorten at the lines for a finished length.
+     *
+     * @param figure whom for
+     * @param ease how much larger
+     * @return pieces {@code trouser front}, {@code trouser back}
+     * @throws DraftException if the figure's measures do not go together
+     */
+    public static Pattern trousers(DraftFigure figure, DraftEase ease) {
+        return trousers(figure, ease, Allowances.inches());
+    }
+
+    /**
+     * Trousers with a straight leg to the floor; shorten at the lines for a finished length.
+     *
+     * @param figure whom for
+     * @param ease how much larger
+     * @param allowances cloth outside the stitching lines
+     * @return pieces {@code trouser front}, {@code trouser back}
+     * @throws DraftException if the figure's measures do not go together
+     */
+    public static Pattern trousers(DraftFigure figure, DraftEase ease, Allowances allowances) {
+        TrouserDraft draft = TrouserDraft.of(figure, ease);
+        return pattern(
+                "trousers",
+                figure,
+                List.of(draft.front(allowances), draft.back(allowances)),
+                TrouserDraft.seams(),
+                new UpperPlan.Sum(GarmentKind.TROUSERS, figure, ease),
+                List.of(
+                        Measure.WAIST_GIRTH,
+                        Measure.HIP_GIRTH,
+                        Measure.BODY_RISE,
+                        Measure.FRONT_CROTCH_LENGTH,
+                        Measure.BACK_CROTCH_LENGTH,
+                        Measure.KNEE_GIRTH,
+                        Measure.INSIDE_LEG_LENGTH));
+    }
+
     /** What an upper shell is drafted to; over the bust only where it is shaped there. */
     private static List<Measure> upperMeasures(DraftFigure figure) {
         List<Measure> measures = new ArrayList<>(List.of(

@@ -28,7 +28,7 @@ final class WaistLine {
     private final List<Segment> strokes = new ArrayList<>();
     private final List<Dart> darts = new ArrayList<>();
     private Point at;
-    private Vec heading = new Vec(1, 0);
+    private Vec heading;
     private double alongMm;
     private double sewnMm;
 
@@ -39,8 +39,20 @@ final class WaistLine {
      * @param centre where the waist meets the centre line
      */
     WaistLine(String edge, Point centre) {
+        this(edge, centre, new Vec(1, 0));
+    }
+
+    /**
+     * Begins at a centre that slants.
+     *
+     * @param edge name of the edge that is drawn
+     * @param centre where the waist meets the centre line
+     * @param heading direction in which it leaves it
+     */
+    WaistLine(String edge, Point centre, Vec heading) {
         this.edge = edge;
         this.at = centre;
+        this.heading = heading;
     }
 
     /**
@@ -60,17 +72,38 @@ final class WaistLine {
         }
         Point left = new Point(legX, legY);
         Point right = new Point(apex.x() + intakeMm / 2, legY);
-        boolean up = apex.y() > legY;
+        sew(name, left, right, apex, apex.y() > legY);
+        return this;
+    }
+
+    private void sew(String name, Point left, Point right, Point apex, boolean up) {
         Vec arriving = square(apex.minus(left), up);
-        Vec leaving = square(apex.minus(right), up);
         smoothTo(left, arriving);
         double fromMm = alongMm;
-        double half = intakeMm / 2;
-        Point cap = left.plus(arriving.times(half / arriving.x()));
-        straightTo(cap);
+        Vec mouth = right.minus(left);
+        // By symmetry the continuations of both sides meet above the middle of the mouth, on the fold of the dart.
+        straightTo(left.plus(arriving.times(mouth.length() / 2 / arriving.dot(mouth.unit()))));
         straightTo(right);
         darts.add(new Dart.EdgeDart(name, edge, fromMm, alongMm, apex));
-        heading = leaving;
+        heading = square(apex.minus(right), up);
+    }
+
+    /**
+     * Sews in a dart that goes down square to the straight line from the centre to the side, as on a waist that slopes.
+     *
+     * @param name name of the dart
+     * @param share where its middle is, of the way from here to the side
+     * @param side where the waist will meet the side seam
+     * @param lengthMm from the middle of its mouth to its point
+     * @param intakeMm distance of its legs at the waist, mm
+     */
+    WaistLine dartBelow(String name, double share, Point side, double lengthMm, double intakeMm) {
+        Vec along = side.minus(at).unit();
+        Point apex = at.towards(side, share).plus(along.right().times(lengthMm));
+        Point middle = at.towards(side, share);
+        Point left = middle.minus(along.times(intakeMm / 2));
+        Point right = middle.plus(along.times(intakeMm / 2));
+        sew(name, left, right, apex, false);
         return this;
     }
 
