@@ -36,17 +36,17 @@ public final class ChartSheet {
     private static final Lettering TEXT = Lettering.of(3);
 
     private static final List<Column> COLUMNS = List.of(
-            new Column("Measure", 35, Align.LEFT),
+            new Column("Measure", 33, Align.LEFT),
             new Column("Body", 17, Align.RIGHT),
             new Column("Size table", 16, Align.RIGHT),
             new Column("Flat pattern", 18, Align.RIGHT),
-            new Column("Ease", 15, Align.RIGHT),
+            new Column("Ease", 23, Align.RIGHT),
             new Column("Least ease", 14, Align.RIGHT),
-            new Column("Need", 20, Align.RIGHT),
-            new Column("Decision and why", 56, Align.LEFT),
-            new Column("In all", 16, Align.RIGHT),
-            new Column("At each edge", 26, Align.LEFT),
-            new Column("Measured after", 18, Align.RIGHT));
+            new Column("Need", 19, Align.RIGHT),
+            new Column("Decision and why", 52, Align.LEFT),
+            new Column("In all", 15, Align.RIGHT),
+            new Column("At each edge", 24, Align.LEFT),
+            new Column("Measured after", 21, Align.RIGHT));
 
     private final FittingChart chart;
     private final FitResult fit;
@@ -137,9 +137,21 @@ public final class ChartSheet {
     private Cell after(ChartLine line) {
         OptionalDouble target = line.need().targetMm();
         if (fit.schematic() && target.isPresent()) {
-            return Cell.of("to be " + show.show(target.getAsDouble()));
+            return Cell.of(show.show(target.getAsDouble()), "to be, measure it");
         }
-        return Cell.of(shown(line.afterMm()));
+        return Cell.of(shown(line.afterMm()), moved(line));
+    }
+
+    /** A measure that was left alone may be moved by the others. */
+    private String moved(ChartLine line) {
+        OptionalDouble before = line.need().flatMm();
+        if (line.need().decision().isAltered()
+                || before.isEmpty()
+                || line.afterMm().isEmpty()) {
+            return "";
+        }
+        double by = line.afterMm().getAsDouble() - before.getAsDouble();
+        return ruler.isHidden(by) ? "" : ruler.showSigned(by) + " by the other changes";
     }
 
     private Cell compared(OptionalDouble mm, boolean method) {
@@ -175,6 +187,9 @@ public final class ChartSheet {
         section("Ends of seams that came apart", LevelWords.of(fit));
         List<String> proofs = new ArrayList<>();
         proofs.add(ProofWords.headline(fit.report()));
+        if (fit.schematic()) {
+            proofs.add("They are measured on the schematic pieces: walk the seams of your paper pattern yourself.");
+        }
         proofs.addAll(ProofWords.failures(fit.report()));
         proofs.addAll(ProofWords.kinds(fit.report()));
         section("Proofs", proofs);

@@ -56,7 +56,9 @@ public final class FitSummary {
         text.append('\n');
         chart.size().map(SizeChoice::reason).ifPresent(reason -> line(text, "Size: " + reason));
         if (fit.schematic()) {
-            line(text, "Paper pattern: figures of the paper are those that were typed; steps are on schematic pieces.");
+            line(
+                    text,
+                    "Paper pattern: its figures are those that were typed; steps and proofs are on schematic pieces.");
         }
         for (Finding finding : chart.findings()) {
             line(text, MeasureWords.capital(finding.place()) + ": " + finding.sentence());

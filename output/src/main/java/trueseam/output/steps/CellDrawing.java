@@ -49,12 +49,14 @@ final class CellDrawing {
     };
 
     private final Piece piece;
+    private final List<Step> steps;
     private final TableDrawing table;
     private final Bounds area;
     private final RulerLength ruler;
 
     CellDrawing(Piece piece, List<Step> steps, List<StepCell> cells, RulerLength ruler) {
         this.piece = piece;
+        this.steps = List.copyOf(steps);
         this.table = new TableDrawing(piece, steps);
         this.area = table.area(cells);
         this.ruler = ruler;
@@ -67,7 +69,8 @@ final class CellDrawing {
         whole(view, cell);
         double top = room.maxY() - 1;
         double x = room.maxX() - RADIUS_MM - 1;
-        List<Detail> details = Leaders.inOrder(Detail.of(cell, piece, ruler), detail -> onPage(whole, detail.middle()));
+        List<Detail> details =
+                Leaders.inOrder(Detail.of(cell, piece, steps, ruler), detail -> onPage(whole, detail.middle()));
         boolean numbered = details.size() > 1;
         for (Detail detail : details) {
             Point centre = new Point(x, top - RADIUS_MM);
@@ -86,7 +89,7 @@ final class CellDrawing {
     }
 
     private static void below(Canvas page, Point centre, String text, double downMm, Lettering lettering) {
-        Lettering fitted = page.typeface().fitted(text, lettering, 2 * RADIUS_MM + 2, 1.6);
+        Lettering fitted = page.typeface().fitted(text, lettering, 2 * RADIUS_MM, 1.4);
         page.text(text, centre.plus(new Vec(0, -RADIUS_MM + downMm)), fitted.centred());
     }
 

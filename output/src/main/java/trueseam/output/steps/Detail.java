@@ -10,6 +10,7 @@ import trueseam.fitting.tissue.StepReader;
 import trueseam.fitting.tissue.Stretch;
 import trueseam.fitting.tissue.Until;
 import trueseam.garment.pattern.Piece;
+import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
 import trueseam.output.words.RulerLength;
@@ -28,6 +29,9 @@ record Detail(int step, Point from, Point to, String label, boolean moves) {
     /** Below this nothing can be seen on paper, however drawn: a pencil's line is as wide. */
     private static final double SEEN_MM = 0.25;
 
+    /** Of two places about as low the outer one is shown. */
+    private static final double LEVEL_MM = 10;
+
     double sizeMm() {
         return from.distanceTo(to);
     }
@@ -41,17 +45,19 @@ record Detail(int step, Point from, Point to, String label, boolean moves) {
     }
 
     /** The details of the steps of a picture. */
-    static List<Detail> of(StepCell cell, Piece piece, RulerLength ruler) {
+    static List<Detail> of(StepCell cell, Piece piece, List<Step> steps, RulerLength ruler) {
         List<Detail> details = new ArrayList<>();
         for (int i = 0; i < cell.frames().size(); i++) {
             Frame frame = cell.frames().get(i);
-            frame.step().read(new Reader(cell.first() + i, frame, piece, ruler)).ifPresent(details::add);
+            frame.step()
+                    .read(new Reader(cell.first() + i, frame, piece, steps, ruler))
+                    .ifPresent(details::add);
         }
         return List.copyOf(details);
     }
 
     /** Finds the detail of a step, if it has one. */
-    private record Reader(int number, Frame frame, Piece piece, RulerLength ruler)
+    private record Reader(int number, Frame frame, Piece piece, List<Step> steps, RulerLength ruler)
             implements StepReader<Optional<Detail>> {
 
         @Override
@@ -92,24 +98,34 @@ record Detail(int step, Point from, Point to, String label, boolean moves) {
         @Override
         public Optional<Detail> slide(Step.Slide step) {
             Vec by = new Vec(step.acrossMm(), step.alongMm());
-            Point from = frame.before().apply(lowestOutside());
+            Point from = frame.before().apply(seenAt());
             String way = step.acrossMm() == 0
                     ? ruler.show(step.alongMm()) + " " + Outward.along(step.alongMm())
                     : ruler.show(step.acrossMm()) + " " + Outward.side(step.acrossMm());
             return Optional.of(new Detail(number, from, from.plus(by), way, true));
         }
 
-        /** A corner where the slide is well seen: the lower end of the side, or the lowest of all. */
-        private Point lowestOutside() {
-            Point best = piece.outline().start();
-            for (var edge : piece.edges()) {
-                Point p = edge.path().start();
-                boolean level = Math.abs(p.y() - best.y()) <= 1;
-                if (level ? Math.abs(p.x()) > Math.abs(best.x()) : p.y() < best.y()) {
-                    best = p;
+        /** A place where the slide is well seen: the lowest end of what is traced next. */
+        private Point seenAt() {
+            for (Step next : steps.subList(number, steps.size())) {
+                if (next instanceof Step.Trace trace) {
+                    return lowestOf(trace.stretches());
                 }
             }
-            return best;
+            return piece.outline().start();
+        }
+
+        private Point lowestOf(List<Stretch> stretches) {
+            Point best = null;
+            for (Stretch stretch : stretches) {
+                Path path = piece.edge(stretch.edge()).path();
+                for (Point p : List.of(path.pointAt(stretch.fromMm()), path.pointAt(stretch.toMm()))) {
+                    boolean level = best != null && Math.abs(p.y() - best.y()) <= LEVEL_MM;
+                    boolean farther = best != null && Math.abs(p.x()) > Math.abs(best.x());
+                    best = best == null || (level ? farther : p.y() < best.y()) ? p : best;
+                }
+            }
+            return best == null ? piece.outline().start() : best;
         }
 
         @Override

@@ -169,17 +169,17 @@ public final class StepWords implements StepReader<String> {
                 : lead + " the pattern " + String.join(" and ", ways) + how + ", without turning it.";
     }
 
-    /** What is traced where the pattern lies now: it says which side of the piece a slide is for. */
+    /** What is traced next says which side of the piece a slide is for: first of all what is traced where the pattern lies now. */
     private List<Stretch> tracedNext() {
-        List<Stretch> next = new ArrayList<>();
-        for (int i = at + 1;
-                i < steps.size() && frames.get(i).pose().equals(frames.get(at).pose());
-                i++) {
+        List<Stretch> here = new ArrayList<>();
+        List<Stretch> later = new ArrayList<>();
+        for (int i = at + 1; i < steps.size() && !(steps.get(i) instanceof Step.LayBack); i++) {
             if (steps.get(i) instanceof Step.Trace trace) {
-                next.addAll(trace.stretches());
+                boolean lies = frames.get(i).pose().equals(frames.get(at).pose());
+                (lies ? here : later).addAll(trace.stretches());
             }
         }
-        return next;
+        return here.isEmpty() ? later : here;
     }
 
     @Override

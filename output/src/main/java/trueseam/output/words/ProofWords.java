@@ -61,8 +61,8 @@ public final class ProofWords {
             for (Proof proof : proofs) {
                 worst = Math.abs(proof.value()) > Math.abs(worst.value()) ? proof : worst;
             }
-            lines.add(MeasureWords.capital(kind.word()) + ": " + proofs.size() + " measured, at most "
-                    + shown(worst.value()) + " " + worst.unit() + " off, " + shown(worst.bound()) + " allowed.");
+            lines.add(MeasureWords.capital(kind.word()) + ": " + proofs.size() + " measured, " + most(worst.value())
+                    + " " + worst.unit() + " off, " + shown(worst.bound()) + " allowed.");
         });
         return List.copyOf(lines);
     }
@@ -72,7 +72,13 @@ public final class ProofWords {
         if (size == 0) {
             return "0";
         }
-        return size < SMALLEST_SHOWN * (1 - 1e-9) ? "less than " + plain(SMALLEST_SHOWN) : plain(size);
+        return plain(size);
+    }
+
+    private static String most(double value) {
+        double size = Math.abs(value);
+        boolean nothing = size > 0 && size < SMALLEST_SHOWN;
+        return nothing ? "less than " + plain(SMALLEST_SHOWN) : "at most " + shown(size);
     }
 
     private static String plain(double value) {
