@@ -39,22 +39,23 @@ final class Settling {
      * @param measure what is blamed when it does not settle
      */
     static void within(double toleranceMm, DoubleUnaryOperator round, String shell, Measure measure) {
-        double miss = Double.NaN;
+        double least = Double.POSITIVE_INFINITY;
         try {
             for (double share = 1; share > LEAST_SHARE; share /= 2) {
                 for (int i = 0; i < ROUNDS_OF_A_SHARE; i++) {
-                    miss = round.applyAsDouble(share);
+                    double miss = round.applyAsDouble(share);
                     if (miss < toleranceMm) {
                         return;
                     }
+                    least = Math.min(least, Double.isNaN(miss) ? least : miss);
                 }
             }
         } catch (GeometryException ranAway) {
-            throw new DraftException(shell, measure, miss, toleranceMm, CONTRADICTION);
+            throw new DraftException(shell, measure, least, toleranceMm, CONTRADICTION);
         }
-        throw new DraftException(shell, measure, miss, toleranceMm, CONTRADICTION);
+        throw new DraftException(shell, measure, least, toleranceMm, CONTRADICTION);
     }
 
     private static final String CONTRADICTION =
-            "its measures contradict each other, no outline meets all of them; measure again";
+            "its measures contradict each other, the nearest outline still misses by the amount named; measure again";
 }

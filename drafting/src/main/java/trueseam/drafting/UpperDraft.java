@@ -106,7 +106,16 @@ final class UpperDraft {
         double frontNeckX = plan.neckWidth() - 2;
         double bustY = plan.overBust() - plan.bustPointHeight();
         double aside = plan.bustPointX() - frontNeckX;
-        double overBustY = bustY + Math.sqrt(Math.max(0, square(plan.bustPointHeight()) - square(aside)));
+        if (plan.bustDart() && Math.abs(aside) >= plan.bustPointHeight()) {
+            throw new DraftException(
+                    plan.shell(),
+                    Measure.BUST_POINT_HEIGHT,
+                    plan.bustPointHeight(),
+                    Math.abs(aside),
+                    "the bust point lies farther to the side of the neck point than it is away from it; measure its height"
+                            + " and the width again");
+        }
+        double overBustY = bustY + Math.sqrt(square(plan.bustPointHeight()) - square(aside));
         double frontNeckY = plan.bustDart() ? overBustY : backNeckPoint.y() - FRONT_ARMHOLE_HIGHER_MM;
         bustPoint = new Point(plan.bustPointX(), bustY);
         frontShoulder = ShoulderLine.plain(

@@ -11,9 +11,13 @@
  *
  * <p>Guaranteed: measured flat, a draft gives the figure's measure and its ease within 0.1 mm at bust or chest, waist, hip,
  * across front and back, back waist length, front length over the bust, shoulder, neck base, upper arm, elbow, wrist, arm
- * length, body rise, both crotch lengths, inside leg and chosen lengths; its seams walk within 0.01 mm; darts close;
+ * length, body rise, both crotch lengths, knee, inside leg and the chosen lengths of skirt and dress; its seams walk within 0.01 mm; darts close;
  * corners that meet when sewn run smooth within a degree; outlines are simple. A figure that cannot be drafted so is
  * refused with the reason ({@link trueseam.drafting.DraftException}); nothing is clamped to make it pass.
+ *
+ * <p>Not here: a chosen trouser length (trousers are drafted to the inside leg and shortened at their lines), the front
+ * neck point to waist (the neck base girth decides how deep the front neck is), and the armhole depth as measured: where
+ * the arm needs it the armhole is made deeper, so that the sleeve cap is not too low.
  *
  * <p>The construction is our own: curves between measured points, with the unknowns (dart angle, cap height, crotch
  * extension) solved until the flat draft measures right. Files and altering are not known here.

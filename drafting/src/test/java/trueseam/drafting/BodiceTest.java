@@ -1,11 +1,14 @@
 package trueseam.drafting;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import trueseam.garment.body.Body;
+import trueseam.garment.body.Reading;
 import trueseam.garment.flat.FlatPattern;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Pattern;
@@ -70,6 +73,34 @@ class BodiceTest {
         double armhole = p.piece("bodice front").sewnLength("armhole")
                 + p.piece("bodice back").sewnLength("armhole");
         assertThat((cap - armhole) / 25.4).isBetween(0.75, 1.5);
+    }
+
+    @Test
+    void aBustPointNearerThanItIsAsideIsRefused() {
+        DraftFigure figure = DraftFigure.of(Body.named("slip")
+                .with(Reading.taped(Measure.BUST_GIRTH, 914))
+                .with(Reading.taped(Measure.WAIST_GIRTH, 711))
+                .with(Reading.taped(Measure.BUST_POINT_HEIGHT, 26))
+                .with(Reading.taped(Measure.BUST_POINT_WIDTH, 250)));
+        assertThatThrownBy(() -> Shells.bodice(figure, DraftEase.fitted()))
+                .isInstanceOfSatisfying(DraftException.class, e -> {
+                    assertThat(e.shell()).isEqualTo("bodice");
+                    assertThat(e.measure()).isEqualTo(Measure.BUST_POINT_HEIGHT);
+                    assertThat(e.amountMm()).isEqualTo(26);
+                });
+    }
+
+    @Test
+    void aBackTooBroadForTheBustIsRefusedWithWhatIsLeftForTheArmhole() {
+        DraftFigure figure = DraftFigure.of(Body.named("broad")
+                .with(Reading.taped(Measure.BUST_GIRTH, 760))
+                .with(Reading.taped(Measure.WAIST_GIRTH, 700))
+                .with(Reading.taped(Measure.ACROSS_BACK_WIDTH, 460)));
+        assertThatThrownBy(() -> Shells.bodice(figure, DraftEase.fitted()))
+                .isInstanceOfSatisfying(DraftException.class, e -> {
+                    assertThat(e.measure()).isEqualTo(Measure.BUST_GIRTH);
+                    assertThat(e.amountMm()).isLessThan(e.limitMm());
+                });
     }
 
     // Threads, Set-in Sleeve Solutions: upper arm ease of 2 in at least.
