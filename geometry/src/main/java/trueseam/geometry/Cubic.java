@@ -13,6 +13,9 @@ import java.util.List;
  */
 public record Cubic(Point start, Point handle1, Point handle2, Point end) implements Segment {
 
+    /** Half a unit in the last place of 1, for each of the two coordinates that a difference is made of. */
+    private static final double ROUNDING = 0x1p-52;
+
     /**
      * The curve with given end directions whose handles have given lengths.
      *
@@ -88,7 +91,7 @@ public record Cubic(Point start, Point handle1, Point handle2, Point end) implem
 
     @Override
     public double parameterAt(double alongMm) {
-        return ArcLength.parameterAt(this, alongMm);
+        return ArcLength.parameterAt(this, alongMm, length());
     }
 
     @Override
@@ -116,13 +119,24 @@ public record Cubic(Point start, Point handle1, Point handle2, Point end) implem
     @Override
     public Bounds bounds() {
         Bounds box = Bounds.of(start, end);
-        for (double t : extremes(start.x(), handle1.x(), handle2.x(), end.x())) {
-            box = box.with(at(t));
+        if (!isBetween(start.x(), handle1.x(), handle2.x(), end.x())) {
+            for (double t : extremes(start.x(), handle1.x(), handle2.x(), end.x())) {
+                box = box.with(at(t));
+            }
         }
-        for (double t : extremes(start.y(), handle1.y(), handle2.y(), end.y())) {
-            box = box.with(at(t));
+        if (!isBetween(start.y(), handle1.y(), handle2.y(), end.y())) {
+            for (double t : extremes(start.y(), handle1.y(), handle2.y(), end.y())) {
+                box = box.with(at(t));
+            }
         }
         return box;
+    }
+
+    /** Whether the handles lie between the ends, so that the curve does too. */
+    private static boolean isBetween(double p0, double p1, double p2, double p3) {
+        double least = Math.min(p0, p3);
+        double most = Math.max(p0, p3);
+        return least <= p1 && p1 <= most && least <= p2 && p2 <= most;
     }
 
     /** Where the derivative of one coordinate is zero inside (0, 1). */
@@ -150,22 +164,40 @@ public record Cubic(Point start, Point handle1, Point handle2, Point end) implem
     @Override
     public double areaTerm() {
         // Exact integral of (x dy - y dx) / 2 for a cubic in Bernstein form.
-        return (3 * start.minus(Point.ORIGIN).cross(handle1.minus(Point.ORIGIN)) * 2
-                        + 3 * start.minus(Point.ORIGIN).cross(handle2.minus(Point.ORIGIN))
-                        + start.minus(Point.ORIGIN).cross(end.minus(Point.ORIGIN))
-                        + 3 * handle1.minus(Point.ORIGIN).cross(handle2.minus(Point.ORIGIN))
-                        + 3 * handle1.minus(Point.ORIGIN).cross(end.minus(Point.ORIGIN))
-                        + 6 * handle2.minus(Point.ORIGIN).cross(end.minus(Point.ORIGIN)))
+        return (6 * cross(start, handle1)
+                        + 3 * cross(start, handle2)
+                        + cross(start, end)
+                        + 3 * cross(handle1, handle2)
+                        + 3 * cross(handle1, end)
+                        + 6 * cross(handle2, end))
                 / 20;
+    }
+
+    private static double cross(Point p, Point q) {
+        return p.x() * q.y() - p.y() * q.x();
     }
 
     @Override
     public List<Double> crossings(Point through, Vec direction) {
-        return BernsteinRoots.of(
-                direction.cross(start.minus(through)),
-                direction.cross(handle1.minus(through)),
-                direction.cross(handle2.minus(through)),
-                direction.cross(end.minus(through)));
+        double a = aside(start, through, direction);
+        double b = aside(handle1, through, direction);
+        double c = aside(handle2, through, direction);
+        double d = aside(end, through, direction);
+        if ((a > 0 && b > 0 && c > 0 && d > 0) || (a < 0 && b < 0 && c < 0 && d < 0)) {
+            return List.of();
+        }
+        return BernsteinRoots.of(a, b, c, d);
+    }
+
+    /** On which side of the line a point lies; a value below its own rounding is on it, lest a touching end is searched for. */
+    private static double aside(Point p, Point through, Vec direction) {
+        double dx = p.x() - through.x();
+        double dy = p.y() - through.y();
+        double first = direction.x() * dy;
+        double second = direction.y() * dx;
+        double coordinates = Math.abs(p.x()) + Math.abs(p.y()) + Math.abs(through.x()) + Math.abs(through.y());
+        double rounding = ROUNDING * (Math.abs(direction.x()) + Math.abs(direction.y())) * coordinates;
+        return Math.abs(first - second) <= rounding ? 0 : first - second;
     }
 
     /**

@@ -35,6 +35,12 @@ public final class Path {
         }
     }
 
+    /** For strokes whose lengths are known: measuring them is most of the work of making a path. */
+    private Path(List<Segment> segments, double[] ends) {
+        this.segments = segments;
+        this.ends = ends;
+    }
+
     /**
      * The path of the given strokes.
      *
@@ -47,14 +53,16 @@ public final class Path {
             throw new GeometryException("A path needs at least one stroke.");
         }
         for (int i = 1; i < segments.size(); i++) {
-            Point a = segments.get(i - 1).end();
-            Point b = segments.get(i).start();
-            if (!a.isNear(b, CHAIN_MM)) {
-                throw new GeometryException("Stroke " + i + " ends at " + a + " and the next begins at " + b
-                        + ": a gap of " + a.distanceTo(b) + " mm; strokes of a path must meet.");
-            }
+            checkJoint(i, segments.get(i - 1).end(), segments.get(i).start());
         }
         return new Path(List.copyOf(segments));
+    }
+
+    private static void checkJoint(int stroke, Point end, Point start) {
+        if (!end.isNear(start, CHAIN_MM)) {
+            throw new GeometryException("Stroke " + stroke + " ends at " + end + " and the next begins at " + start
+                    + ": a gap of " + end.distanceTo(start) + " mm; strokes of a path must meet.");
+        }
     }
 
     /**
@@ -137,7 +145,7 @@ public final class Path {
     public Point pointAt(double alongMm) {
         int i = strokeAt(alongMm);
         Segment s = segments.get(i);
-        return s.at(s.parameterAt(alongMm - startOf(i)));
+        return s.at(parameter(i, alongMm));
     }
 
     /**
@@ -155,7 +163,7 @@ public final class Path {
             i--;
         }
         Segment s = segments.get(i);
-        return s.tangent(s.parameterAt(alongMm - startOf(i)));
+        return s.tangent(parameter(i, alongMm));
     }
 
     /**
@@ -167,7 +175,7 @@ public final class Path {
     public double curvatureAt(double alongMm) {
         int i = strokeAt(alongMm);
         Segment s = segments.get(i);
-        return s.curvature(s.parameterAt(alongMm - startOf(i)));
+        return s.curvature(parameter(i, alongMm));
     }
 
     /**
@@ -201,11 +209,19 @@ public final class Path {
     /**
      * Where a stroke begins.
      *
-     * @param stroke index in {@link #segments()}
+     * @param stroke index in {@link #segments()}; their number for the end of the path
      * @return length from the start of the path, mm
      */
     public double startOf(int stroke) {
         return stroke == 0 ? 0 : ends[stroke - 1];
+    }
+
+    private double parameter(int stroke, double alongMm) {
+        double along = alongMm - startOf(stroke);
+        Segment s = segments.get(stroke);
+        return s instanceof Cubic c
+                ? ArcLength.parameterAt(c, along, ends[stroke] - startOf(stroke))
+                : s.parameterAt(along);
     }
 
     private int strokeAt(double alongMm) {
@@ -246,13 +262,15 @@ public final class Path {
             first++; // begins at a corner: no empty stroke before it
         }
         List<Segment> cut = new ArrayList<>(last - first + 1);
+        double[] cutEnds = new double[last - first + 1];
         for (int i = first; i <= last; i++) {
             Segment s = segments.get(i);
-            double t0 = i == first ? s.parameterAt(fromMm - startOf(i)) : 0;
-            double t1 = i == last ? s.parameterAt(toMm - startOf(i)) : 1;
+            double t0 = i == first ? parameter(i, fromMm) : 0;
+            double t1 = i == last ? parameter(i, toMm) : 1;
             cut.add(t0 == 0 && t1 == 1 ? s : s.between(t0, Math.max(t0, t1)));
+            cutEnds[i - first] = Math.min(ends[i], Math.max(0, toMm)) - Math.min(whole, Math.max(0, fromMm));
         }
-        return new Path(List.copyOf(cut));
+        return new Path(List.copyOf(cut), cutEnds);
     }
 
     /**
@@ -266,7 +284,12 @@ public final class Path {
             back.add(s.reversed());
         }
         Collections.reverse(back);
-        return new Path(List.copyOf(back));
+        int n = ends.length;
+        double[] backEnds = new double[n];
+        for (int i = 0; i < n; i++) {
+            backEnds[i] = i == n - 1 ? length() : length() - ends[n - 2 - i];
+        }
+        return new Path(List.copyOf(back), backEnds);
     }
 
     /**
@@ -280,7 +303,7 @@ public final class Path {
         for (Segment s : segments) {
             there.add(s.moved(m));
         }
-        return new Path(List.copyOf(there));
+        return new Path(List.copyOf(there), ends); // a motion changes no length
     }
 
     /**
@@ -294,7 +317,12 @@ public final class Path {
         List<Segment> all = new ArrayList<>(segments.size() + next.segments.size());
         all.addAll(segments);
         all.addAll(next.segments);
-        return of(all);
+        checkJoint(segments.size(), end(), next.start());
+        double[] allEnds = Arrays.copyOf(ends, all.size());
+        for (int i = 0; i < next.ends.length; i++) {
+            allEnds[ends.length + i] = length() + next.ends[i];
+        }
+        return new Path(List.copyOf(all), allEnds);
     }
 
     /**

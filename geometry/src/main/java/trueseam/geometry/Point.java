@@ -63,7 +63,9 @@ public record Point(double x, double y) {
      * @return distance in mm, never negative
      */
     public double distanceTo(Point other) {
-        return Math.hypot(x - other.x, y - other.y);
+        double dx = x - other.x; // no larger than 2e6, so the squares need no care
+        double dy = y - other.y;
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     /**
