@@ -115,7 +115,8 @@ public final class Crossings {
 
     private static PathPlace place(Path path, int stroke, double t) {
         Segment s = path.segments().get(stroke);
-        return new PathPlace(path.startOf(stroke) + s.lengthTo(t), s.at(t));
+        double along = t == 1 ? path.startOf(stroke + 1) : path.startOf(stroke) + s.lengthTo(t);
+        return new PathPlace(along, s.at(t));
     }
 
     /** In order along the first path, each once; stretches that go on over a corner become one. */

@@ -16,6 +16,12 @@ final class StrokePair {
     private StrokePair() {}
 
     static List<Meeting> meetings(Segment a, Segment b) {
+        if (a.end().equals(b.start()) && goesOnInto(a, b)) {
+            return List.of(new Meeting(Crossing.Kind.POINT, 1, 0));
+        }
+        if (b.end().equals(a.start()) && goesOnInto(b, a)) {
+            return List.of(new Meeting(Crossing.Kind.POINT, 0, 1));
+        }
         boolean straightA = isStraight(a);
         boolean straightB = isStraight(b);
         if (straightA && straightB) {
@@ -28,6 +34,21 @@ final class StrokePair {
             return swapped(lineAndCurve(b, (Cubic) a));
         }
         return CurvePair.meetings((Cubic) a, (Cubic) b);
+    }
+
+    /** Whether all of the next stroke lies beyond the joint, seen in the common direction: the usual joint of an outline. */
+    private static boolean goesOnInto(Segment one, Segment next) {
+        Vec u = next.end().minus(one.start());
+        return advances(one, u) && advances(next, u);
+    }
+
+    private static boolean advances(Segment s, Vec u) {
+        if (s instanceof Cubic c) {
+            return u.dot(c.handle1().minus(c.start())) >= 0
+                    && u.dot(c.handle2().minus(c.handle1())) > 0
+                    && u.dot(c.end().minus(c.handle2())) >= 0;
+        }
+        return u.dot(s.end().minus(s.start())) > 0;
     }
 
     private static List<Meeting> swapped(List<Meeting> all) {

@@ -42,7 +42,15 @@ public final class Joining {
      * @throws GeometryException if the points are the same place or a direction has no length
      */
     public static Cubic smooth(Point a, Vec startDir, Point b, Vec endDir) {
-        return scaled(a, startDir.unit(), b, endDir.unit(), 1);
+        Vec startUnit = startDir.unit();
+        Vec endUnit = endDir.unit();
+        Vec chord = chord(a, b);
+        double theta = chord.angleTo(startUnit);
+        double phi = endUnit.angleTo(chord);
+        double third = chord.length() / 3;
+        double first = Math.min(velocity(theta, phi), 3 * LONGEST_HANDLE);
+        double last = Math.min(velocity(phi, theta), 3 * LONGEST_HANDLE);
+        return Cubic.of(a, startUnit.times(third * first), endUnit.times(-third * last), b);
     }
 
     /**
@@ -89,17 +97,6 @@ public final class Joining {
      */
     public static Cubic smoothOfLength(Point a, Vec startDir, Point b, Vec endDir, double lengthMm) {
         return new LengthSearch(a, startDir.unit(), b, endDir.unit()).of(lengthMm);
-    }
-
-    /** The curve of {@link #smooth} with both handles {@code scale} times as long. */
-    static Cubic scaled(Point a, Vec startUnit, Point b, Vec endUnit, double scale) {
-        Vec chord = chord(a, b);
-        double theta = chord.angleTo(startUnit);
-        double phi = endUnit.angleTo(chord);
-        double third = scale * chord.length() / 3;
-        double first = Math.min(velocity(theta, phi), 3 * LONGEST_HANDLE);
-        double last = Math.min(velocity(phi, theta), 3 * LONGEST_HANDLE);
-        return Cubic.of(a, startUnit.times(third * first), endUnit.times(-third * last), b);
     }
 
     private static Vec chord(Point a, Point b) {

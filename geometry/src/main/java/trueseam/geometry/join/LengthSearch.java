@@ -17,18 +17,23 @@ final class LengthSearch {
 
     private static final double LONGEST_SCALE = 8;
     private static final double LENGTH_MM = 1e-10; // a tenth of what is promised
-    private static final int SCAN = 64;
+    private static final int SCAN = 32;
 
     private final Point a;
     private final Vec startUnit;
     private final Point b;
     private final Vec endUnit;
+    private final Vec startHandle; // of the gentle curve
+    private final Vec endHandle;
 
     LengthSearch(Point a, Vec startUnit, Point b, Vec endUnit) {
         this.a = a;
         this.startUnit = startUnit;
         this.b = b;
         this.endUnit = endUnit;
+        Cubic gentle = Joining.smooth(a, startUnit, b, endUnit);
+        this.startHandle = gentle.handle1().minus(a);
+        this.endHandle = gentle.handle2().minus(b);
     }
 
     Cubic of(double lengthMm) {
@@ -37,30 +42,31 @@ final class LengthSearch {
         if (Math.abs(gentle.length() - lengthMm) <= LENGTH_MM && isPlain(gentle)) {
             return gentle;
         }
-        if (!(shortest - LENGTH_MM <= lengthMm && lengthMm <= at(LONGEST_SCALE).length())) {
+        double longest = at(LONGEST_SCALE).length();
+        if (!(shortest - LENGTH_MM <= lengthMm && lengthMm <= longest)) {
             throw outOfReach(lengthMm, shortest);
         }
-        double scale = solve(lengthMm);
-        for (int i = 0;
-                i <= SCAN;
-                i++) { // a loop can open and pass out of the curve's end again: look at the way there
-            if (!isPlain(at(SHORTEST_SCALE + (scale - SHORTEST_SCALE) * i / SCAN))) {
-                throw outOfReach(lengthMm, shortest);
-            }
+        double one = gentle.length();
+        Cubic found = at(
+                lengthMm < one
+                        ? solve(lengthMm, SHORTEST_SCALE, shortest, 1, one)
+                        : solve(lengthMm, 1, one, LONGEST_SCALE, longest));
+        if (!isPlain(found)) {
+            throw outOfReach(lengthMm, shortest);
         }
-        return at(scale);
+        return found;
     }
 
     private Cubic at(double scale) {
-        return Joining.scaled(a, startUnit, b, endUnit, scale);
+        return Cubic.of(a, startHandle.times(scale), endHandle.times(scale), b);
     }
 
     /** False position with the Illinois correction: the bracket holds the one solution throughout. */
-    private double solve(double lengthMm) {
-        double lo = SHORTEST_SCALE;
-        double hi = LONGEST_SCALE;
-        double below = at(lo).length() - lengthMm;
-        double above = at(hi).length() - lengthMm;
+    private double solve(double lengthMm, double shortScale, double shortMm, double longScale, double longMm) {
+        double lo = shortScale;
+        double hi = longScale;
+        double below = shortMm - lengthMm;
+        double above = longMm - lengthMm;
         int side = 0;
         double scale = lo;
         for (int i = 0; i < 200 && hi - lo > 1e-16 * hi; i++) {
