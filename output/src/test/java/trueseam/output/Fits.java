@@ -57,6 +57,16 @@ public final class Fits {
         return Fitting.fit(pattern(), person(), Optional.of(table().row("14")), FitChoices.usual(show));
     }
 
+    /** Trousers with a longer crotch, for one who is larger at waist and hip. */
+    public static FitResult trousers(LengthFormat show) {
+        Body body = person().with(Reading.taped(Measure.HIP_GIRTH, 39.75 * INCH))
+                .with(Reading.taped(Measure.FRONT_CROTCH_LENGTH, 12 * INCH))
+                .with(Reading.taped(Measure.BACK_CROTCH_LENGTH, 15.5 * INCH))
+                .with(Reading.taped(Measure.INSIDE_LEG_LENGTH, 30.5 * INCH));
+        Pattern trousers = Shells.trousers(DraftFigure.of(table(), "14"), DraftEase.fitted());
+        return Fitting.fit(trousers, body, Optional.of(table().row("14")), FitChoices.usual(show));
+    }
+
     /** The chart with the reason of the size and the other way of the sleeve. */
     public static FittingChart chart(FitResult fit) {
         FitResult other = Fitting.fit(

@@ -65,8 +65,7 @@ final class CellDrawing {
     void draw(Canvas page, Bounds room, StepCell cell) {
         double column = 2 * RADIUS_MM + 2;
         Bounds whole = new Bounds(room.minX() + 2, room.minY() + 3, room.maxX() - column - 2, room.maxY() - 3);
-        Canvas view = page.fitting(area, whole);
-        whole(view, cell);
+        page.within(room, clipped -> whole(clipped.fitting(area, whole), cell));
         double top = room.maxY() - 1;
         double x = room.maxX() - RADIUS_MM - 1;
         List<Detail> details =

@@ -25,6 +25,9 @@ final class TableSymbols {
     private static final double CROSS_MM = 1.1;
     private static final double MARK_LINE_MM = 2.4;
     private static final double PIN_MM = 1.25;
+    /** Near the pin a longer arc would run out of the picture. */
+    private static final double LARGEST_ARC_RAD = 0.6;
+
     private static final double HEAD_LONG_MM = 2;
     private static final double HEAD_WIDE_MM = 1.3;
 
@@ -68,7 +71,7 @@ final class TableSymbols {
     static void turning(Canvas canvas, Point pin, Point from, double turnRad, double longMm) {
         double radius = from.distanceTo(pin);
         double mm = 1 / canvas.scale();
-        double span = Math.min(longMm * mm / radius, Math.PI / 2);
+        double span = Math.min(longMm * mm / radius, LARGEST_ARC_RAD);
         double signed = Math.copySign(span, turnRad);
         double start = from.minus(pin).angle() - signed / 2;
         int n = 24;
