@@ -170,6 +170,19 @@ public final class Region {
         return overlay(other, OverlayNG.SYMDIFFERENCE);
     }
 
+    /**
+     * This and all that lies near it, corners rounded.
+     *
+     * @param marginMm how near, mm, not negative
+     * @return the larger area
+     */
+    public Region grown(double marginMm) {
+        if (!(marginMm >= 0)) {
+            throw new IllegalArgumentException("marginMm is negative: " + marginMm);
+        }
+        return new Region(area.buffer(marginMm));
+    }
+
     private Region overlay(Region other, int operation) {
         return new Region(OverlayNGRobust.overlay(area, other.area, operation));
     }

@@ -13,13 +13,6 @@ import trueseam.output.drawing.Shapes;
 /** Page one: what this is and for whom, the test squares, the cautions, the key to the lines, the pieces, the page map. */
 final class CoverSheet {
 
-    /** Side of the metric test square, mm. */
-    static final double SQUARE_MM = 50;
-
-    /** Side of the test square of 2 in, mm. */
-    static final double SQUARE_INCH_MM = 50.8;
-
-    private static final Pen SQUARE = Pen.of(0.3);
     private static final Lettering BODY = Lettering.of(3.4);
     private static final Lettering HEAD = Lettering.of(4).heavy();
     private static final double COLUMN_MM = 68;
@@ -112,12 +105,8 @@ final class CoverSheet {
     }
 
     private double drawSquares(Canvas canvas, Bounds room, double top) {
-        Bounds metric = new Bounds(room.minX() + 1, top - SQUARE_MM, room.minX() + 1 + SQUARE_MM, top);
-        Bounds inch =
-                new Bounds(metric.maxX() + GAP_MM, top - SQUARE_INCH_MM, metric.maxX() + GAP_MM + SQUARE_INCH_MM, top);
-        square(canvas, metric, "50 mm", 10, 5);
-        square(canvas, inch, "2 in", 25.4 / 4, 8);
-        double left = inch.maxX() + GAP_MM;
+        Bounds squares = TestSquares.draw(canvas, new Point(room.minX() + 1, top));
+        double left = squares.maxX() + GAP_MM;
         double y = top - canvas.paragraph("Before you cut", new Point(left, top), room.maxX() - left, HEAD) - 1;
         int n = 1;
         for (String caution : CAUTIONS) {
@@ -125,23 +114,7 @@ final class CoverSheet {
             y -= canvas.paragraph(caution, new Point(left + 5, y), room.maxX() - left - 5, BODY) + 1;
             n++;
         }
-        return Math.min(y, inch.minY());
-    }
-
-    private static void square(Canvas canvas, Bounds box, String words, double tick, int ticks) {
-        canvas.stroke(Shapes.rectangle(box), SQUARE);
-        for (int i = 1; i < ticks; i++) {
-            double x = box.minX() + i * tick;
-            double y = box.minY() + i * tick;
-            canvas.line(new Point(x, box.minY()), new Point(x, box.minY() + 2), Pens.FINE);
-            canvas.line(new Point(box.minX(), y), new Point(box.minX() + 2, y), Pens.FINE);
-        }
-        Point middle = box.centre();
-        canvas.text(
-                words,
-                new Point(middle.x(), middle.y() - 1),
-                Lettering.of(7).heavy().centred());
-        canvas.text("each side", new Point(middle.x(), middle.y() - 6), BODY.centred());
+        return Math.min(y, squares.minY());
     }
 
     private double drawKey(Canvas canvas, double left, double top) {

@@ -8,13 +8,26 @@ import java.util.List;
  * Packs boxes in shelves, the tallest first, each into the first shelf that has room (first fit by decreasing height: Coffman,
  * Garey, Johnson and Tarjan, SIAM J. Comput. 9, 1980, p. 808). Boxes are not turned.
  */
-final class Shelves {
+public final class Shelves {
 
-    /** A box to be packed: {@code name} tells it again. */
-    record Box(String name, double width, double height) {}
+    /**
+     * A box to be packed.
+     *
+     * @param name tells it again
+     * @param width rightwards, mm
+     * @param height downwards, mm
+     */
+    public record Box(String name, double width, double height) {}
 
-    /** Where a box lies: on which sheet, and its upper left corner, rightwards and downwards from the sheet's. */
-    record Spot(Box box, int sheet, double right, double down) {}
+    /**
+     * Where a box lies.
+     *
+     * @param box the box
+     * @param sheet on which sheet, counted from 0
+     * @param right from the sheet's left side to the box's, mm
+     * @param down from the sheet's upper side to the box's, mm
+     */
+    public record Spot(Box box, int sheet, double right, double down) {}
 
     private static final class Shelf {
         private final int sheet;
@@ -31,8 +44,15 @@ final class Shelves {
 
     private Shelves() {}
 
-    /** Packs boxes, none of which is larger than a sheet. */
-    static List<Spot> pack(List<Box> boxes, double width, double height) {
+    /**
+     * Packs boxes, none of which is larger than a sheet.
+     *
+     * @param boxes the boxes
+     * @param width width of a sheet, mm
+     * @param height height of a sheet, mm
+     * @return a spot for each box, the tallest first
+     */
+    public static List<Spot> pack(List<Box> boxes, double width, double height) {
         List<Box> sorted = new ArrayList<>(boxes);
         sorted.sort(Comparator.comparingDouble(Box::height).reversed());
         List<Shelf> shelves = new ArrayList<>();
