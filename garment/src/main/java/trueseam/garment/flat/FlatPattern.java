@@ -13,6 +13,8 @@ import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
+import trueseam.geometry.Path;
+import trueseam.geometry.PathPlace;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
 
@@ -159,7 +161,7 @@ public final class FlatPattern {
             Optional<Edge> centre = piece.firstOf(EdgeRole.CENTRE);
             OptionalDouble waist = piece.level(LevelName.WAIST);
             if (on.test(piece.kind()) && centre.isPresent() && waist.isPresent()) {
-                double top = centre.get().path().start().y();
+                double top = centre.get().path().bounds().maxY();
                 parts.add(new FlatPart(
                         piece.name(), "along the centre from neck to waist", top - waist.getAsDouble(), 1));
             }
@@ -171,8 +173,13 @@ public final class FlatPattern {
         return pattern.firstOf(PieceKind.BODICE_FRONT).or(() -> pattern.firstOf(PieceKind.DRESS_FRONT));
     }
 
+    /** The upper end of the shoulder: a shoulder slopes down from the neck, whichever way the piece lies. */
     private static Optional<Point> neckPoint(Piece piece) {
-        return piece.firstOf(EdgeRole.SHOULDER).map(edge -> edge.path().end());
+        return piece.firstOf(EdgeRole.SHOULDER).map(edge -> {
+            Point start = edge.path().start();
+            Point end = edge.path().end();
+            return lower(start, end).equals(start) ? end : start;
+        });
     }
 
     private List<FlatPart> bustPointHeight() {
@@ -204,36 +211,53 @@ public final class FlatPattern {
                         .map(centre -> new FlatPart(
                                 piece.name(),
                                 "centre front to bust point",
-                                bust.x() - centre.path().end().x(),
+                                Math.abs(bust.x() - xAt(centre, bust.y())),
                                 2))))
                 .map(List::of)
                 .orElse(List.of());
     }
 
+    /** Where an edge is at a height; its lower end if it does not reach that height. */
+    private static double xAt(Edge edge, double y) {
+        return edge.path()
+                .atLevel(y)
+                .map(PathPlace::point)
+                .orElseGet(() -> lower(edge.path().start(), edge.path().end()))
+                .x();
+    }
+
+    private static Point lower(Point a, Point b) {
+        return a.y() < b.y() ? a : b;
+    }
+
+    /** The first sleeve whose cap is drawn in two halves. */
     private Optional<Piece> sleeve() {
-        return pattern.firstOf(PieceKind.SLEEVE);
+        return pattern.firstOf(PieceKind.SLEEVE)
+                .filter(piece -> piece.edgesOf(EdgeRole.CAP).size() == 2);
+    }
+
+    /** The halves of the cap as they follow each other at the crown, wherever the list of edges begins. */
+    private static List<Path> capHalves(Piece sleeve) {
+        Path one = sleeve.edgesOf(EdgeRole.CAP).get(0).path();
+        Path other = sleeve.edgesOf(EdgeRole.CAP).get(1).path();
+        return one.end().isNear(other.start(), Path.CHAIN_MM) ? List.of(one, other) : List.of(other, one);
     }
 
     private List<FlatPart> upperArm() {
-        return sleeve().filter(piece -> piece.edgesOf(EdgeRole.CAP).size() == 2)
-                .map(piece -> {
-                    List<Edge> caps = piece.edgesOf(EdgeRole.CAP);
-                    double mm = caps.get(0)
-                            .path()
-                            .start()
-                            .distanceTo(caps.get(1).path().end());
+        return sleeve().map(piece -> {
+                    List<Path> caps = capHalves(piece);
+                    double mm = caps.get(0).start().distanceTo(caps.get(1).end());
                     return List.of(new FlatPart(piece.name(), "underarm to underarm", mm, 1));
                 })
                 .orElse(List.of());
     }
 
     private static Point crown(Piece sleeve) {
-        return sleeve.edgesOf(EdgeRole.CAP).get(0).path().end();
+        return capHalves(sleeve).get(0).end();
     }
 
     private List<FlatPart> sleeveLength() {
-        return sleeve().filter(piece -> piece.edgesOf(EdgeRole.CAP).size() == 2)
-                .flatMap(piece -> piece.firstOf(EdgeRole.WRIST).map(wrist -> {
+        return sleeve().flatMap(piece -> piece.firstOf(EdgeRole.WRIST).map(wrist -> {
                     Point crown = crown(piece);
                     double low = wrist.path().crossings(crown, new Vec(0, 1)).stream()
                             .findFirst()
@@ -245,8 +269,7 @@ public final class FlatPattern {
     }
 
     private List<FlatPart> crownToElbow() {
-        return sleeve().filter(piece -> piece.level(LevelName.ELBOW).isPresent()
-                        && !piece.edgesOf(EdgeRole.CAP).isEmpty())
+        return sleeve().filter(piece -> piece.level(LevelName.ELBOW).isPresent())
                 .map(piece -> List.of(new FlatPart(
                         piece.name(),
                         "crown to elbow level",
@@ -262,7 +285,7 @@ public final class FlatPattern {
                         .map(side -> List.of(new FlatPart(
                                 piece.name(),
                                 "side waist to crotch level",
-                                side.path().end().y()
+                                side.path().bounds().maxY()
                                         - piece.level(LevelName.CROTCH).getAsDouble(),
                                 1))))
                 .orElse(List.of());
@@ -275,7 +298,10 @@ public final class FlatPattern {
             if (piece.kind().isFront() && !piece.kind().isDress() && hip.isPresent() && side.isPresent()) {
                 var place = side.get().path().atLevel(hip.getAsDouble());
                 if (place.isPresent()) {
-                    double mm = side.get().length() - place.get().alongMm();
+                    Path path = side.get().path();
+                    boolean upwards = path.start().y() < path.end().y();
+                    double along = place.get().alongMm();
+                    double mm = upwards ? path.length() - along : along;
                     return List.of(new FlatPart(piece.name(), "side waist to hip level along the side", mm, 1));
                 }
             }
