@@ -14,7 +14,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.Shells;
-import trueseam.garment.flat.FlatPattern;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Seam;
 import trueseam.intake.patternfile.PatternFile;
@@ -42,7 +41,6 @@ class DraftedPatternFileTest {
             PatternReading read = PatternFile.read("shell.svg", text);
             assertThat(read.findings()).isEmpty();
             assertThat(read.pattern()).isEqualTo(shell);
-            assertThat(FlatPattern.all(read.pattern())).isEqualTo(FlatPattern.all(shell));
             assertThat(text).as("a cutting line for every piece").satisfies(t -> assertThat(
                             t.split("class=\"cutting\"", -1))
                     .hasSize(shell.pieces().size() + 1));
