@@ -25,6 +25,8 @@ import trueseam.garment.pattern.PieceKind;
  */
 public record LengthAtLine(String what, LevelName line, Set<PieceKind> on, double longerMm) implements Alteration {
 
+    private static final Set<EdgeRole> SEWN_FRONT_TO_BACK = Set.of(EdgeRole.SIDE, EdgeRole.INSEAM, EdgeRole.UNDERARM);
+
     // Immutable.
     public LengthAtLine {
         on = Set.copyOf(on);
@@ -68,8 +70,10 @@ public record LengthAtLine(String what, LevelName line, Set<PieceKind> on, doubl
                 SlideAtLine slide = new SlideAtLine(piece, line, longerMm);
                 slides.add(slide);
                 for (SlideAtLine.Crossing crossing : slide.crossings()) {
-                    // Edges of one role are sewn together: all take the growth of the one that needs most.
-                    growth.merge(crossing.edge().role(), crossing.growthMm(), Math::max);
+                    // Front and back are sewn together here: all take the growth of the one that needs most.
+                    if (SEWN_FRONT_TO_BACK.contains(crossing.edge().role())) {
+                        growth.merge(crossing.edge().role(), crossing.growthMm(), Math::max);
+                    }
                 }
             }
         }

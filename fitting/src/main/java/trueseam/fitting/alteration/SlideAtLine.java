@@ -110,7 +110,7 @@ final class SlideAtLine {
         return p.y() < y ? p.plus(new Vec(0, -longerMm)) : p;
     }
 
-    /** @param growthMm by how much the edges of each role grow; edges of one role are sewn together */
+    /** @param growthMm by how much the edges of each role grow; edges that are not named take their own */
     List<Step> steps(Map<EdgeRole, Double> growthMm) {
         List<Stretch> below = new ArrayList<>();
         List<Step.Join> joins = new ArrayList<>();
@@ -120,7 +120,8 @@ final class SlideAtLine {
             for (Crossing crossing : crossings) {
                 if (crossing.edge().equals(edge)) {
                     addIfBelow(edge, from, crossing.gap().fromMm(), below);
-                    joins.add(new Step.Join(crossing.gap(), form(crossing, growthMm.get(edge.role()))));
+                    joins.add(new Step.Join(
+                            crossing.gap(), form(crossing, growthMm.getOrDefault(edge.role(), crossing.growthMm()))));
                     from = crossing.gap().toMm();
                 }
             }
@@ -139,7 +140,9 @@ final class SlideAtLine {
     }
 
     private JoinForm form(Crossing crossing, double growthMm) {
-        return crossing.upright() && Math.abs(growthMm - longerMm) <= END_MM
+        // An upright line cannot be drawn fuller without a bend; where its partner leans, the seam's proof tells the
+        // difference.
+        return crossing.upright()
                 ? JoinForm.STRAIGHT
                 : JoinForm.curveOfLength(
                         Direction.AS_DRAWN, Direction.AS_DRAWN, crossing.gap().lengthMm() + growthMm);

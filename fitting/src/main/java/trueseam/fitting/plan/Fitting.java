@@ -100,6 +100,25 @@ public final class Fitting {
     }
 
     /**
+     * The fitting chart alone: what would be decided, before anything is altered.
+     *
+     * @param pattern the pattern, or schematic pieces of the same kind of garment
+     * @param body the body
+     * @param size the row of the size table, if known
+     * @param typedMm what the tape read on a paper pattern, mm, by measure; absent where the pattern itself is measured
+     * @param choices what the dressmaker chose
+     * @return the chart
+     */
+    public static List<Need> chart(
+            Pattern pattern,
+            Body body,
+            Optional<SizeRow> size,
+            Optional<Map<Measure, Double>> typedMm,
+            FitChoices choices) {
+        return new Fitting(pattern, body, size, typedMm, choices).chart();
+    }
+
+    /**
      * What garment a pattern makes.
      *
      * @param pattern the pattern
@@ -131,12 +150,15 @@ public final class Fitting {
         throw new UnknownGarmentException(pattern.name());
     }
 
-    private FitResult result() {
+    private List<Need> chart() {
         // What the schematic pieces measure says nothing of the paper: only what was typed counts.
         Map<Measure, Double> flat = typed.orElse(drawn);
         Map<Measure, Double> stated = typed.isPresent() ? Map.of() : pattern.easeMm();
-        List<Need> needs = new Comparison(body, kind, size, flat, stated, choices).needs();
-        needs = countedOnce(needs);
+        return countedOnce(new Comparison(body, kind, size, flat, stated, choices).needs());
+    }
+
+    private FitResult result() {
+        List<Need> needs = chart();
         Solved solved = solve(needs);
         for (int i = 0; i < PROMOTIONS; i++) {
             List<Need> promoted = promoted(needs, solved);
