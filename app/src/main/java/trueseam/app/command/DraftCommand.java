@@ -1,0 +1,112 @@
+package trueseam.app.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import trueseam.app.garment.Garment;
+import trueseam.app.input.BodyOption;
+import trueseam.app.input.InputException;
+import trueseam.app.input.Json;
+import trueseam.app.input.OutputFiles;
+import trueseam.app.input.TableOption;
+import trueseam.app.input.UnitsOption;
+import trueseam.drafting.Allowances;
+import trueseam.drafting.DraftFigure;
+import trueseam.garment.length.LengthUnit;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
+import trueseam.intake.patternfile.PatternFile;
+
+/** Drafts a fitting shell in a size of a table, or straight from a body. */
+@Command(
+        name = "draft",
+        description = "Draft a fitting shell in a size of a table, or straight from a body.",
+        mixinStandardHelpOptions = true,
+        footer = {
+            "",
+            "Examples:",
+            "  trueseam draft bodice --table misses --size 14 --out bodice.svg",
+            "  trueseam draft trousers --body anna.csv --out trousers.svg"
+        })
+public final class DraftCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "GARMENT", description = "bodice (with its sleeve), skirt, trousers or dress.")
+    private Garment garment;
+
+    @Mixin
+    private TableOption table;
+
+    @Option(names = "--size", paramLabel = "SIZE", description = "The size of the table.")
+    private String size;
+
+    @Mixin
+    private BodyOption body;
+
+    @Option(names = "--out", paramLabel = "FILE", required = true, description = "The pattern SVG to write.")
+    private Path out;
+
+    @Mixin
+    private UnitsOption units;
+
+    /** For the command line. */
+    public DraftCommand() {}
+
+    @Override
+    public Integer call() {
+        DraftFigure figure = figure();
+        Allowances allowances = units.bareUnit() == LengthUnit.INCH ? Allowances.inches() : Allowances.metric();
+        Pattern pattern = garment.draft(figure, allowances);
+        new OutputFiles().add(out, PatternFile.write(pattern)).write();
+        List<String> pieces = pattern.pieces().stream().map(Piece::name).toList();
+        List<String> estimates = figure.estimates().stream()
+                .map(f -> f.place() + ": " + f.sentence())
+                .toList();
+        PrintWriter say = spec.commandLine().getOut();
+        if (units.json()) {
+            Map<String, Object> json = new LinkedHashMap<>();
+            json.put("file", out.toString());
+            json.put("pieces", pieces);
+            json.put("estimates", estimates);
+            say.println(Json.write(json));
+        } else {
+            say.println("Drafted " + pattern.name() + ": " + String.join(", ", pieces) + ".");
+            say.println("Written to " + out + "; look at it in any browser, or fit it with trueseam fit.");
+            if (!estimates.isEmpty() && body.isGiven()) {
+                say.println("Estimated, because it was not given (measure it if you can):");
+                estimates.forEach(e -> say.println("  " + e));
+            } else if (!estimates.isEmpty()) {
+                say.println(
+                        estimates.size() + " measures that the table does not have were estimated; --json lists them.");
+            }
+        }
+        return 0;
+    }
+
+    private DraftFigure figure() {
+        if (body.isGiven()) {
+            if (size != null) {
+                throw new InputException(
+                        "Give either --body (a draft for one person) or --table and --size, not both.");
+            }
+            return DraftFigure.of(body.read(units.bareUnit()).body());
+        }
+        if (size == null) {
+            throw new InputException("Say what to draft from: --table misses --size 14, or --body FILE.");
+        }
+        return DraftFigure.of(
+                table.named().orElseThrow(() -> new InputException("No size table was named; give --table misses.")),
+                size);
+    }
+}

@@ -1,0 +1,107 @@
+package trueseam.app.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import trueseam.app.input.FitInput;
+import trueseam.app.input.OutputFiles;
+import trueseam.app.input.PaperOption;
+import trueseam.fitting.plan.FitResult;
+import trueseam.fitting.plan.Fitting;
+import trueseam.intake.patternfile.PatternFile;
+import trueseam.output.chart.ChartCsv;
+import trueseam.output.chart.ChartSheet;
+import trueseam.output.chart.FittingChart;
+import trueseam.output.print.FullSizePrint;
+import trueseam.output.print.PrintOptions;
+import trueseam.output.report.FitSummary;
+import trueseam.output.report.ReportJson;
+import trueseam.output.steps.StepSheet;
+
+/** The main job: a body and a pattern become proven, printed, altered pieces. */
+@Command(
+        name = "fit",
+        description = "Fit a pattern to a body: chart, altered pieces, proof, full-size print and step sheet.",
+        mixinStandardHelpOptions = true,
+        footer = {
+            "",
+            "Examples:",
+            "  trueseam fit --body anna.csv --pattern bodice.svg --out fitted",
+            "  trueseam fit --body anna.csv --paper-only skirt --table misses --size 14 --out fitted",
+            "  trueseam fit --body anna.csv --paper-only bodice --flat \"bust girth=39 in\" --out fitted",
+            "",
+            "Print page one first, measure both test squares, and cut a trial garment before the good cloth."
+        })
+public final class FitCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private FitInput input;
+
+    @Mixin
+    private PaperOption paper;
+
+    @Option(
+            names = "--label",
+            paramLabel = "TEXT",
+            description = "What is printed on the pieces for the person. Default: the body's label.")
+    private String label;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            required = true,
+            description = "The folder for altered.svg, print.pdf, steps.pdf, chart.pdf, chart.csv and report.json.")
+    private Path out;
+
+    /** For the command line. */
+    public FitCommand() {}
+
+    @Override
+    public Integer call() {
+        PrintWriter say = spec.commandLine().getOut();
+        FitInput.Case asked = input.read(spec.commandLine().getErr());
+        FitResult fit = asked.typedMm().isPresent()
+                ? Fitting.onPaper(
+                        asked.pattern(),
+                        asked.body(),
+                        asked.size(),
+                        asked.typedMm().get(),
+                        asked.choices())
+                : Fitting.fit(asked.pattern(), asked.body(), asked.size(), asked.choices());
+        FittingChart chart = FittingChart.of(fit, asked.choice(), List.of());
+        PrintOptions print = PrintOptions.usual(
+                paper.fullSize(input.units().bareUnit()),
+                input.units().format(),
+                label == null ? asked.body().label() : label);
+        var sheets = paper.sheets(input.units().bareUnit());
+        String json = ReportJson.text(chart);
+        new OutputFiles()
+                .add(
+                        out.resolve("altered.svg"),
+                        PatternFile.write(
+                                fit.worked().altered(), Optional.of(fit.worked().original())))
+                .add(out.resolve("print.pdf"), FullSizePrint.of(fit, print).pdf())
+                .add(out.resolve("steps.pdf"), StepSheet.pdf(fit, sheets))
+                .add(out.resolve("chart.pdf"), ChartSheet.pdf(chart, sheets))
+                .add(out.resolve("chart.csv"), ChartCsv.text(chart))
+                .add(out.resolve("report.json"), json)
+                .write();
+        say.println(input.units().json() ? json : FitSummary.text(chart));
+        if (!input.units().json()) {
+            say.println("Written to " + out + ": altered.svg, print.pdf, steps.pdf, chart.pdf, chart.csv,"
+                    + " report.json.");
+            say.println("Measure both test squares of print.pdf before cutting, and cut a trial garment first.");
+        }
+        return 0;
+    }
+}

@@ -1,0 +1,2 @@
+/** The commands, one class each: read, call one room, show. */
+package trueseam.app.command;

@@ -1,0 +1,98 @@
+package trueseam.app.input;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Writes result files: each is written beside its place under another name and then moved there, so that nobody ever finds half a
+ * file; and nothing is written before everything is ready.
+ */
+public final class OutputFiles {
+
+    private final Map<Path, byte[]> ready = new LinkedHashMap<>();
+
+    /** Begins with nothing to write. */
+    public OutputFiles() {}
+
+    /**
+     * Makes a file ready.
+     *
+     * @param file where it goes
+     * @param content what is in it
+     * @return these files
+     */
+    public OutputFiles add(Path file, byte[] content) {
+        ready.put(file, content.clone());
+        return this;
+    }
+
+    /**
+     * Makes a text file ready.
+     *
+     * @param file where it goes
+     * @param text what is in it
+     * @return these files
+     */
+    public OutputFiles add(Path file, String text) {
+        return add(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes all of them.
+     *
+     * @throws InputException if one cannot be written; those before it are in place, none is half-written
+     */
+    public void write() {
+        Map<Path, Path> moves = new LinkedHashMap<>();
+        try {
+            for (Map.Entry<Path, byte[]> file : ready.entrySet()) {
+                moves.put(writtenBeside(file.getKey(), file.getValue()), file.getKey());
+            }
+            for (Map.Entry<Path, Path> move : moves.entrySet()) {
+                moveInPlace(move.getKey(), move.getValue());
+            }
+        } catch (IOException e) {
+            moves.keySet().forEach(OutputFiles::discard);
+            throw new InputException("The results cannot be written to " + where() + " ("
+                    + e.getClass().getSimpleName() + ": " + e.getMessage()
+                    + "); check that the folder may be written to and that there is room.");
+        }
+    }
+
+    private String where() {
+        Path first = ready.keySet().iterator().next().toAbsolutePath();
+        return String.valueOf(first.getParent());
+    }
+
+    private static Path writtenBeside(Path file, byte[] content) throws IOException {
+        Path folder = file.toAbsolutePath().getParent();
+        Files.createDirectories(folder);
+        // Not a temporary file of the system's: those are closed to everybody else for good.
+        Path beside = folder.resolve(
+                "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        Files.write(beside, content);
+        return beside;
+    }
+
+    private static void moveInPlace(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static void discard(Path part) {
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            part.toFile().deleteOnExit();
+        }
+    }
+}

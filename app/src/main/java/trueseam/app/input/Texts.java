@@ -1,0 +1,35 @@
+package trueseam.app.input;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+
+/** Reads the user's files as text. */
+final class Texts {
+
+    /** Nothing that the program reads as text is larger: 64 MB. */
+    private static final long LARGEST = 64L << 20;
+
+    private Texts() {}
+
+    static String read(Path file) {
+        try {
+            if (Files.isDirectory(file)) {
+                throw new InputException(file + " is a folder; name a file.");
+            }
+            if (Files.size(file) > LARGEST) {
+                throw new InputException(file + " is larger than 64 MB; that is no pattern, body or table of ours.");
+            }
+            return Files.readString(file, StandardCharsets.UTF_8);
+        } catch (NoSuchFileException e) {
+            throw new InputException("There is no file " + file + "; check the name.");
+        } catch (CharacterCodingException e) {
+            throw new InputException(file + " is not UTF-8 text; save it as UTF-8.");
+        } catch (IOException e) {
+            throw new InputException(file + " cannot be read (" + e.getMessage() + "); check that you may open it.");
+        }
+    }
+}
