@@ -34,14 +34,18 @@ public record LengthAtLine(String what, LevelName line, Set<PieceKind> on, doubl
 
     @Override
     public String title() {
-        return what + (longerMm > 0 ? ": lengthen" : ": shorten") + " at the " + lineWord() + " line";
+        return what + (longerMm > 0 ? ": lengthen" : ": shorten") + " at the " + lineWord();
     }
 
     private String lineWord() {
         return switch (line) {
-            case BODICE_LENGTH -> "bodice";
-            case SKIRT_LENGTH -> "skirt";
-            case CROTCH_DEPTH -> "crotch depth";
+            case BODICE_LENGTH -> "bodice line";
+            case SKIRT_LENGTH -> "skirt line";
+            case CROTCH_DEPTH -> "crotch depth line";
+            case ABOVE_KNEE -> "line above the knee";
+            case BELOW_KNEE -> "line below the knee";
+            case ABOVE_ELBOW -> "line above the elbow";
+            case BELOW_ELBOW -> "line below the elbow";
             case ABOVE_KNEE,
                     BELOW_KNEE,
                     ABOVE_ELBOW,

@@ -14,6 +14,7 @@ import trueseam.garment.ease.EaseTable;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
+import trueseam.garment.measure.MeasureKind;
 import trueseam.garment.size.SizeRow;
 
 /**
@@ -172,9 +173,17 @@ public final class Comparison {
         return altered(
                 need,
                 need.needMm(),
-                size + (need.needMm() > 0 ? " too small" : " too large") + ", more than the " + show.show(leave)
+                size + tooMuch(need) + ", more than the " + show.show(leave)
                         + " that " + choices.rule().word() + " leaves.",
                 false);
+    }
+
+    private static String tooMuch(Need need) {
+        boolean along = need.measure().kind() != MeasureKind.GIRTH && need.measure().kind() != MeasureKind.WIDTH;
+        if (need.needMm() > 0) {
+            return along ? " too short" : " too small";
+        }
+        return along ? " too long" : " too large";
     }
 
     private Decision altered(Need need, double amountMm, String reason, boolean overruled) {
