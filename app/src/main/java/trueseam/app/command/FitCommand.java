@@ -24,11 +24,12 @@ import trueseam.output.print.PrintOptions;
 import trueseam.output.report.FitSummary;
 import trueseam.output.report.ReportJson;
 import trueseam.output.steps.StepSheet;
+import trueseam.output.strips.TapeOnStrips;
 
 /** The main job: a body and a pattern become proven, printed, altered pieces. */
 @Command(
         name = "fit",
-        description = "Fit a pattern to a body: chart, altered pieces, proof, full-size print and step sheet.",
+        description = "Fit a pattern to a body: chart, altered pieces, proof, full-size print, strips and step sheet.",
         mixinStandardHelpOptions = true,
         footer = {
             "",
@@ -60,7 +61,8 @@ public final class FitCommand implements Callable<Integer> {
             names = "--out",
             paramLabel = "FOLDER",
             required = true,
-            description = "The folder for altered.svg, print.pdf, steps.pdf, chart.pdf, chart.csv and report.json.")
+            description =
+                    "The folder for altered.svg, print.pdf, strips.pdf, steps.pdf, chart.pdf, chart.csv and report.json.")
     private Path out;
 
     /** For the command line. */
@@ -91,6 +93,7 @@ public final class FitCommand implements Callable<Integer> {
                         PatternFile.write(
                                 fit.worked().altered(), Optional.of(fit.worked().original())))
                 .add(out.resolve("print.pdf"), FullSizePrint.of(fit, print).pdf())
+                .add(out.resolve("strips.pdf"), TapeOnStrips.pdf(fit, print))
                 .add(out.resolve("steps.pdf"), StepSheet.pdf(fit, sheets))
                 .add(out.resolve("chart.pdf"), ChartSheet.pdf(chart, sheets))
                 .add(out.resolve("chart.csv"), ChartCsv.text(chart))
@@ -98,7 +101,7 @@ public final class FitCommand implements Callable<Integer> {
                 .write();
         say.println(input.units().json() ? json : FitSummary.text(chart));
         if (!input.units().json()) {
-            say.println("Written to " + out + ": altered.svg, print.pdf, steps.pdf, chart.pdf, chart.csv,"
+            say.println("Written to " + out + ": altered.svg, print.pdf, strips.pdf, steps.pdf, chart.pdf, chart.csv,"
                     + " report.json.");
             say.println("Measure both test squares of print.pdf before cutting, and cut a trial garment first.");
         }

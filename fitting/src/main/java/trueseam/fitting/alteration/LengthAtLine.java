@@ -46,18 +46,7 @@ public record LengthAtLine(String what, LevelName line, Set<PieceKind> on, doubl
             case BELOW_KNEE -> "line below the knee";
             case ABOVE_ELBOW -> "line above the elbow";
             case BELOW_ELBOW -> "line below the elbow";
-            case ABOVE_KNEE,
-                    BELOW_KNEE,
-                    ABOVE_ELBOW,
-                    BELOW_ELBOW,
-                    ACROSS,
-                    BUST,
-                    WAIST,
-                    HIP,
-                    CROTCH,
-                    KNEE,
-                    BICEP,
-                    ELBOW -> line.word();
+            case ACROSS, BUST, WAIST, HIP, CROTCH, KNEE, BICEP, ELBOW -> line.word() + " line";
         };
     }
 

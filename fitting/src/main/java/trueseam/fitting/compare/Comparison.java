@@ -173,13 +173,14 @@ public final class Comparison {
         return altered(
                 need,
                 need.needMm(),
-                size + tooMuch(need) + ", more than the " + show.show(leave)
-                        + " that " + choices.rule().word() + " leaves.",
+                size + tooMuch(need) + ", more than the " + show.show(leave) + " that "
+                        + choices.rule().word() + " leaves.",
                 false);
     }
 
     private static String tooMuch(Need need) {
-        boolean along = need.measure().kind() != MeasureKind.GIRTH && need.measure().kind() != MeasureKind.WIDTH;
+        boolean along =
+                need.measure().kind() != MeasureKind.GIRTH && need.measure().kind() != MeasureKind.WIDTH;
         if (need.needMm() > 0) {
             return along ? " too short" : " too small";
         }
