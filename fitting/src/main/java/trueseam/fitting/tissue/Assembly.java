@@ -107,15 +107,25 @@ final class Assembly {
         }
         Point a = previous.path.orElseThrow().end();
         Point b = next.path.orElseThrow().start();
-        JoinForm form = item.join.orElseThrow().form();
-        if (form instanceof JoinForm.Curve curve && !a.isNear(b, MEET_MM)) {
-            return Path.of(curve(item, curve, a, previous.motion.get(), b, next.motion.get()));
-        }
-        if (form instanceof JoinForm.Refit) {
-            Path before = piece.edge(item.stretch.edge()).path().part(item.stretch.fromMm(), item.stretch.toMm());
-            return Refitting.between(before, a, b);
-        }
-        return Path.of(new Line(a, b));
+        return item.join.orElseThrow().form().read(new JoinForm.Reader<Path>() {
+            @Override
+            public Path straight(JoinForm.Straight form) {
+                return Path.of(new Line(a, b));
+            }
+
+            @Override
+            public Path curve(JoinForm.Curve form) {
+                return a.isNear(b, MEET_MM)
+                        ? Path.of(new Line(a, b))
+                        : Path.of(Assembly.this.curve(item, form, a, previous.motion.get(), b, next.motion.get()));
+            }
+
+            @Override
+            public Path refit(JoinForm.Refit form) {
+                Path edge = piece.edge(item.stretch.edge()).path();
+                return Refitting.between(edge.part(item.stretch.fromMm(), item.stretch.toMm()), a, b);
+            }
+        });
     }
 
     private Segment curve(Item item, JoinForm.Curve form, Point a, Motion atStart, Point b, Motion atEnd) {
@@ -140,14 +150,23 @@ final class Assembly {
 
     private static Optional<Vec> direction(
             Direction wanted, Path edge, double alongMm, boolean leaving, Motion beside) {
-        if (wanted instanceof Direction.Towards towards) {
-            return Optional.of(towards.tangent());
-        }
-        if (wanted instanceof Direction.AsDrawn) {
-            Vec drawn = leaving ? leavingTangent(edge, alongMm) : arrivingTangent(edge, alongMm);
-            return Optional.of(beside.apply(drawn));
-        }
-        return Optional.empty();
+        return wanted.read(new Direction.Reader<Optional<Vec>>() {
+            @Override
+            public Optional<Vec> asDrawn(Direction.AsDrawn drawn) {
+                Vec tangent = leaving ? leavingTangent(edge, alongMm) : arrivingTangent(edge, alongMm);
+                return Optional.of(beside.apply(tangent));
+            }
+
+            @Override
+            public Optional<Vec> free(Direction.Free free) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Vec> towards(Direction.Towards towards) {
+                return Optional.of(towards.tangent());
+            }
+        });
     }
 
     private static Vec leavingTangent(Path edge, double alongMm) {

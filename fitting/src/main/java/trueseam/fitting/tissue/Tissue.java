@@ -124,23 +124,32 @@ public final class Tissue implements StepReader<Void> {
     }
 
     private Motion turn(Until until, Place at, Point centre) {
-        if (until instanceof Until.MeetsAcross m) {
-            Point q = pose.apply(m.place().on(piece));
-            try {
-                return Motion.pivotAcross(centre, q, markAt(m.mark()).x() - q.x());
-            } catch (OutOfReachException e) {
-                throw new BeyondReachException(piece.name(), at, m.place(), e);
+        return until.read(new Until.Reader<Motion>() {
+            @Override
+            public Motion meetsAcross(Until.MeetsAcross across) {
+                Point q = pose.apply(across.place().on(piece));
+                try {
+                    return Motion.pivotAcross(centre, q, markAt(across.mark()).x() - q.x());
+                } catch (OutOfReachException e) {
+                    throw new BeyondReachException(piece.name(), at, across.place(), e);
+                }
             }
-        }
-        if (until instanceof Until.MeetsAlong m) {
-            Point q = pose.apply(m.place().on(piece));
-            try {
-                return pivotAlong(centre, q, markAt(m.mark()).y() - q.y());
-            } catch (OutOfReachException e) {
-                throw new BeyondReachException(piece.name(), at, m.place(), e);
+
+            @Override
+            public Motion meetsAlong(Until.MeetsAlong along) {
+                Point q = pose.apply(along.place().on(piece));
+                try {
+                    return pivotAlong(centre, q, markAt(along.mark()).y() - q.y());
+                } catch (OutOfReachException e) {
+                    throw new BeyondReachException(piece.name(), at, along.place(), e);
+                }
             }
-        }
-        return Motion.pivot(centre, -pose.turnRad());
+
+            @Override
+            public Motion grainUpright(Until.GrainUpright upright) {
+                return Motion.pivot(centre, -pose.turnRad());
+            }
+        });
     }
 
     /** A pivot along the grain is a pivot across it on a table turned by a quarter. */

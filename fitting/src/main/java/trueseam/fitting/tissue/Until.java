@@ -9,7 +9,12 @@ public sealed interface Until {
      * @param place the place of the pattern
      * @param mark the mark's name
      */
-    record MeetsAcross(Place place, String mark) implements Until {}
+    record MeetsAcross(Place place, String mark) implements Until {
+        @Override
+        public <R> R read(Reader<R> reader) {
+            return reader.meetsAcross(this);
+        }
+    }
 
     /**
      * When a place is as high along the grain as a mark.
@@ -17,8 +22,59 @@ public sealed interface Until {
      * @param place the place of the pattern
      * @param mark the mark's name
      */
-    record MeetsAlong(Place place, String mark) implements Until {}
+    record MeetsAlong(Place place, String mark) implements Until {
+        @Override
+        public <R> R read(Reader<R> reader) {
+            return reader.meetsAlong(this);
+        }
+    }
 
     /** When the pattern's grainline stands upright again. */
-    record GrainUpright() implements Until {}
+    record GrainUpright() implements Until {
+        @Override
+        public <R> R read(Reader<R> reader) {
+            return reader.grainUpright(this);
+        }
+    }
+
+    /**
+     * Does one thing with every way to stop.
+     *
+     * @param <R> what comes of it
+     */
+    interface Reader<R> {
+
+        /**
+         * For a place that comes as far across the grain as a mark.
+         *
+         * @param until when to stop
+         * @return what comes of it
+         */
+        R meetsAcross(MeetsAcross until);
+
+        /**
+         * For a place that comes as high along the grain as a mark.
+         *
+         * @param until when to stop
+         * @return what comes of it
+         */
+        R meetsAlong(MeetsAlong until);
+
+        /**
+         * For a grainline that stands upright again.
+         *
+         * @param until when to stop
+         * @return what comes of it
+         */
+        R grainUpright(GrainUpright until);
+    }
+
+    /**
+     * Hands it to the reader's method for its kind.
+     *
+     * @param reader carries it out or puts it into words
+     * @param <R> what comes of it
+     * @return what came of it
+     */
+    <R> R read(Reader<R> reader);
 }

@@ -107,17 +107,26 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
 
     @Override
     public Figure pivot(Step.Pivot step) {
-        if (step.until() instanceof Until.MeetsAcross until) {
-            return pivot("meets across", Optional.of(PlaceFigure.of(until.place())), Optional.of(until.mark()));
-        }
-        if (step.until() instanceof Until.MeetsAlong until) {
-            return pivot("meets along", Optional.of(PlaceFigure.of(until.place())), Optional.of(until.mark()));
-        }
-        return pivot("grain upright", Optional.empty(), Optional.empty());
+        return step.until().read(new Until.Reader<Figure>() {
+            @Override
+            public Figure meetsAcross(Until.MeetsAcross until) {
+                return pivotFigure("meets across", Optional.of(until.place()), Optional.of(until.mark()));
+            }
+
+            @Override
+            public Figure meetsAlong(Until.MeetsAlong until) {
+                return pivotFigure("meets along", Optional.of(until.place()), Optional.of(until.mark()));
+            }
+
+            @Override
+            public Figure grainUpright(Until.GrainUpright until) {
+                return pivotFigure("grain upright", Optional.empty(), Optional.empty());
+            }
+        });
     }
 
-    private Figure pivot(String until, Optional<PlaceFigure> place, Optional<String> mark) {
-        return new PivotFigure("pivot", words, until, place, mark, pose);
+    private Figure pivotFigure(String until, Optional<Place> place, Optional<String> mark) {
+        return new PivotFigure("pivot", words, until, place.map(PlaceFigure::of), mark, pose);
     }
 
     @Override
@@ -148,25 +157,49 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
     @Override
     public Figure join(Step.Join step) {
         StretchFigure gap = StretchFigure.of(step.gap());
-        if (step.form() instanceof JoinForm.Curve curve) {
-            return new JoinFigure(
-                    "join",
-                    words,
-                    gap,
-                    "curve",
-                    direction(curve.start()),
-                    direction(curve.end()),
-                    curve.lengthMm(),
-                    pose);
-        }
-        String form = step.form() instanceof JoinForm.Refit ? "refit" : "straight";
-        return new JoinFigure("join", words, gap, form, "free", "free", OptionalDouble.empty(), pose);
+        return step.form().read(new JoinForm.Reader<Figure>() {
+            @Override
+            public Figure straight(JoinForm.Straight form) {
+                return new JoinFigure("join", words, gap, "straight", "free", "free", OptionalDouble.empty(), pose);
+            }
+
+            @Override
+            public Figure curve(JoinForm.Curve form) {
+                return new JoinFigure(
+                        "join",
+                        words,
+                        gap,
+                        "curve",
+                        direction(form.start()),
+                        direction(form.end()),
+                        form.lengthMm(),
+                        pose);
+            }
+
+            @Override
+            public Figure refit(JoinForm.Refit form) {
+                return new JoinFigure("join", words, gap, "refit", "free", "free", OptionalDouble.empty(), pose);
+            }
+        });
     }
 
     private static String direction(Direction direction) {
-        if (direction instanceof Direction.Towards towards) {
-            return "towards " + towards.tangent().x() + " " + towards.tangent().y();
-        }
-        return direction instanceof Direction.AsDrawn ? "as drawn" : "free";
+        return direction.read(new Direction.Reader<String>() {
+            @Override
+            public String asDrawn(Direction.AsDrawn drawn) {
+                return "as drawn";
+            }
+
+            @Override
+            public String free(Direction.Free free) {
+                return "free";
+            }
+
+            @Override
+            public String towards(Direction.Towards towards) {
+                return "towards " + towards.tangent().x() + " "
+                        + towards.tangent().y();
+            }
+        });
     }
 }

@@ -8,7 +8,6 @@ import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepReader;
 import trueseam.fitting.tissue.Stretch;
-import trueseam.fitting.tissue.Until;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
@@ -91,7 +90,7 @@ record Detail(int step, Point from, Point to, String label, boolean moves) {
                         frame.before().apply(p),
                         frame.pose().apply(p),
                         place,
-                        !(step.until() instanceof Until.MeetsAlong));
+                        NamedPlace.levelMark(step).isEmpty());
             });
         }
 

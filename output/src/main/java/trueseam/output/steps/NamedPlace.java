@@ -30,10 +30,46 @@ final class NamedPlace implements StepReader<Optional<Place>> {
 
     /** The place that a pivot brings to a mark. */
     static Optional<Place> met(Until until) {
-        if (until instanceof Until.MeetsAcross across) {
-            return Optional.of(across.place());
-        }
-        return until instanceof Until.MeetsAlong along ? Optional.of(along.place()) : Optional.empty();
+        return until.read(new Until.Reader<Optional<Place>>() {
+            @Override
+            public Optional<Place> meetsAcross(Until.MeetsAcross across) {
+                return Optional.of(across.place());
+            }
+
+            @Override
+            public Optional<Place> meetsAlong(Until.MeetsAlong along) {
+                return Optional.of(along.place());
+            }
+
+            @Override
+            public Optional<Place> grainUpright(Until.GrainUpright upright) {
+                return Optional.empty();
+            }
+        });
+    }
+
+    /** The mark that a step brings a place level with, so that its line lies across the grain; none where it is upright. */
+    static Optional<String> levelMark(Step step) {
+        return step instanceof Step.Pivot pivot ? levelMark(pivot.until()) : Optional.empty();
+    }
+
+    private static Optional<String> levelMark(Until until) {
+        return until.read(new Until.Reader<Optional<String>>() {
+            @Override
+            public Optional<String> meetsAcross(Until.MeetsAcross across) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<String> meetsAlong(Until.MeetsAlong along) {
+                return Optional.of(along.mark());
+            }
+
+            @Override
+            public Optional<String> grainUpright(Until.GrainUpright upright) {
+                return Optional.empty();
+            }
+        });
     }
 
     @Override
