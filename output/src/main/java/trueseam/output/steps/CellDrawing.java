@@ -28,6 +28,7 @@ final class CellDrawing {
     private static final double RADIUS_MM = 8;
     private static final double WHOLE_SHARE_OF_CIRCLE = 0.42;
     private static final double ARROW_MM = 11;
+    private static final double LARGER = 2;
     private static final Lettering SMALL = Lettering.of(2.2);
     private static final Pen RIM = Pen.of(0.2).gray(0.35);
     private static final Pen LEADER = Pen.of(0.12).gray(0.45);
@@ -57,7 +58,7 @@ final class CellDrawing {
     CellDrawing(Piece piece, List<Step> steps, List<StepCell> cells, RulerLength ruler) {
         this.piece = piece;
         this.steps = List.copyOf(steps);
-        this.table = new TableDrawing(piece, steps);
+        this.table = new TableDrawing(piece, steps, cells);
         this.area = table.area(cells);
         this.ruler = ruler;
     }
@@ -68,8 +69,11 @@ final class CellDrawing {
         page.within(room, clipped -> whole(clipped.fitting(area, whole), cell));
         double top = room.maxY() - 1;
         double x = room.maxX() - RADIUS_MM - 1;
-        List<Detail> details =
-                Leaders.inOrder(Detail.of(cell, piece, steps, ruler), detail -> onPage(whole, detail.middle()));
+        List<Detail> details = Leaders.inOrder(
+                Detail.of(cell, piece, steps, ruler).stream()
+                        .filter(detail -> detail.moves() || isShownLarger(detail, whole))
+                        .toList(),
+                detail -> onPage(whole, detail.middle()));
         boolean numbered = details.size() > 1;
         for (Detail detail : details) {
             Point centre = new Point(x, top - RADIUS_MM);
@@ -93,8 +97,25 @@ final class CellDrawing {
     }
 
     private Point onPage(Bounds whole, Point p) {
-        double factor = Math.min(whole.width() / area.width(), whole.height() / area.height());
-        return whole.centre().plus(p.minus(area.centre()).times(factor));
+        return whole.centre().plus(p.minus(area.centre()).times(scale(whole)));
+    }
+
+    private double scale(Bounds whole) {
+        return Math.min(whole.width() / area.width(), whole.height() / area.height());
+    }
+
+    /** A line that a circle would show hardly larger than the picture does needs no circle. */
+    private boolean isShownLarger(Detail detail, Bounds whole) {
+        return SIZES[size(detail)] >= LARGER * scale(whole);
+    }
+
+    /** The largest size at which a detail fits into its circle. */
+    private static int size(Detail detail) {
+        int i = 0;
+        while (i < SIZES.length - 1 && detail.sizeMm() * SIZES[i] > 2 * RADIUS_MM * WHOLE_SHARE_OF_CIRCLE) {
+            i++;
+        }
+        return i;
     }
 
     private static Optional<Motion> movedFrom(StepCell cell) {
@@ -156,11 +177,7 @@ final class CellDrawing {
     }
 
     private void circle(Canvas page, Point centre, Detail detail, Frame frame, Optional<Motion> movedFrom) {
-        int i = 0;
-        double most = 2 * RADIUS_MM * WHOLE_SHARE_OF_CIRCLE;
-        while (i < SIZES.length - 1 && detail.sizeMm() * SIZES[i] > most) {
-            i++;
-        }
+        int i = size(detail);
         double factor = SIZES[i];
         Bounds square = Bounds.of(centre, centre).grown(RADIUS_MM);
         page.within(square, clipped -> {

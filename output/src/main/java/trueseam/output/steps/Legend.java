@@ -34,6 +34,7 @@ final class Legend {
             new Entry(
                     (c, p) -> TableSymbols.mark(c, p.plus(new Vec(SAMPLE_MM / 2, 0)), false),
                     "a mark: its long line is to be met"),
+            new Entry((c, p) -> notches(c, p), "notches: one stroke in front, two at the back"),
             new Entry(
                     (c, p) -> TableSymbols.arrow(c, p.plus(new Vec(1, 0)), p.plus(new Vec(SAMPLE_MM - 1, 0))),
                     "which way it moves, not how far"),
@@ -66,6 +67,12 @@ final class Legend {
                 left.plus(new Vec(1, 1.8)));
         page.fill(List.of(sheet), TableSymbols.PAPER_GRAY);
         page.stroke(sheet, TableSymbols.PATTERN);
+    }
+
+    private static void notches(Canvas page, Point left) {
+        line(page, left, TableSymbols.KEPT);
+        TableSymbols.notch(page, left.plus(new Vec(SAMPLE_MM / 3, 0)), new Vec(0, 1), 1, 0);
+        TableSymbols.notch(page, left.plus(new Vec(SAMPLE_MM * 2 / 3, 0)), new Vec(0, 1), 2, 0);
     }
 
     private static void lens(Canvas page, Point left) {

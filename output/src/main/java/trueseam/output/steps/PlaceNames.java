@@ -100,8 +100,8 @@ final class PlaceNames {
         return dartLeg(edge, alongMm)
                 .or(() -> level(edge, alongMm))
                 .orElseGet(() -> alongMm <= whole / 2
-                        ? show.show(alongMm) + " from the " + corner(edge, true)
-                        : show.show(whole - alongMm) + " from the " + corner(edge, false));
+                        ? "a point " + show.show(alongMm) + " from the " + corner(edge, true)
+                        : "a point " + show.show(whole - alongMm) + " from the " + corner(edge, false));
     }
 
     String place(Place place) {

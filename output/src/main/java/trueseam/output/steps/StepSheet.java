@@ -97,7 +97,8 @@ public final class StepSheet {
         flow.paragraph(
                 "Lay the pattern piece under or over a sheet of tissue, and work on the stitching lines. \"Out\" is away"
                         + " from the piece, \"up\" is towards the head, \"across\" and \"along\" are across and along the"
-                        + " grainline. Amounts are those of one edge.",
+                        + " grainline. Amounts are those of one edge. Where the work on a piece has parts (1 of 2, 2 of 2), cut"
+                        + " out what you have drawn and take it as the pattern of the next part.",
                 TEXT,
                 2);
         Legend.draw(flow);

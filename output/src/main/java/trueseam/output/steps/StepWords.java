@@ -92,9 +92,7 @@ public final class StepWords implements StepReader<String> {
 
     private boolean isMetAlong(String mark) {
         for (Step step : steps) {
-            if (step instanceof Step.Pivot pivot
-                    && pivot.until() instanceof Until.MeetsAlong until
-                    && until.mark().equals(mark)) {
+            if (NamedPlace.levelMark(step).filter(mark::equals).isPresent()) {
                 return true;
             }
         }
@@ -115,15 +113,24 @@ public final class StepWords implements StepReader<String> {
     public String pivot(Step.Pivot step) {
         String turn = degrees(
                 frames.get(at).before().inverse().then(frames.get(at).pose()).turnRad());
-        if (step.until() instanceof Until.MeetsAcross until) {
-            return "Pivot the pattern until " + names.place(until.place()) + " meets the upright line of the "
-                    + until.mark() + " (it swings " + turn + rise(until.place()) + ").";
-        }
-        if (step.until() instanceof Until.MeetsAlong until) {
-            return "Pivot the pattern until " + names.place(until.place()) + " meets the level line of the "
-                    + until.mark() + " (it swings " + turn + shift(until.place()) + ").";
-        }
-        return "Pivot the pattern until its grainline stands upright again (it swings back " + turn + ").";
+        return step.until().read(new Until.Reader<String>() {
+            @Override
+            public String meetsAcross(Until.MeetsAcross until) {
+                return "Pivot the pattern until " + names.place(until.place()) + " meets the upright line of the "
+                        + until.mark() + " (it swings " + turn + rise(until.place()) + ").";
+            }
+
+            @Override
+            public String meetsAlong(Until.MeetsAlong until) {
+                return "Pivot the pattern until " + names.place(until.place()) + " meets the level line of the "
+                        + until.mark() + " (it swings " + turn + shift(until.place()) + ").";
+            }
+
+            @Override
+            public String grainUpright(Until.GrainUpright until) {
+                return "Pivot the pattern until its grainline stands upright again (it swings back " + turn + ").";
+            }
+        });
     }
 
     private static String degrees(double rad) {
@@ -195,12 +202,24 @@ public final class StepWords implements StepReader<String> {
             said.add(step.kept() || step.stretches().size() > 1 ? names.shortStretch(stretch) : names.stretch(stretch));
         }
         String all = listed(said);
-        return step.kept() ? "Trace everything that stays: " + all + "." : "Trace " + all + ".";
+        List<String> riding = new RidingMarks(piece).words(step.stretches());
+        if (!step.kept()) {
+            return "Trace " + all + (riding.isEmpty() ? "" : ", with " + enumerated(riding)) + ".";
+        }
+        List<String> inside = new ArrayList<>(riding);
+        inside.add("the grainline");
+        inside.add("the marks inside");
+        return "Trace everything that stays: " + all + ". Copy " + enumerated(inside) + " too.";
     }
 
     private static String listed(List<String> said) {
         int last = said.size() - 1;
         return last == 0 ? said.get(0) : String.join("; ", said.subList(0, last)) + "; and " + said.get(last);
+    }
+
+    private static String enumerated(List<String> said) {
+        int last = said.size() - 1;
+        return last == 0 ? said.get(0) : String.join(", ", said.subList(0, last)) + " and " + said.get(last);
     }
 
     @Override
@@ -217,15 +236,24 @@ public final class StepWords implements StepReader<String> {
             return "Join the two ends of the " + names.edge(gap.edge()) + " at " + names.place(gap.edge(), gap.fromMm())
                     + " with a ruler.";
         }
-        if (step.form() instanceof JoinForm.Refit) {
-            return "Draw " + names.stretch(gap) + " as it was, fitted between its new ends.";
-        }
-        if (step.form() instanceof JoinForm.Curve curve) {
-            String length = curve.lengthMm().isPresent()
-                    ? " " + ruler.show(curve.lengthMm().getAsDouble()) + " long"
-                    : "";
-            return "Join " + names.stretch(gap) + " with a smooth curve" + length + ".";
-        }
-        return "Join " + names.stretch(gap) + " with a ruler.";
+        return step.form().read(new JoinForm.Reader<String>() {
+            @Override
+            public String straight(JoinForm.Straight form) {
+                return "Join " + names.stretch(gap) + " with a ruler.";
+            }
+
+            @Override
+            public String curve(JoinForm.Curve form) {
+                String length = form.lengthMm().isPresent()
+                        ? " " + ruler.show(form.lengthMm().getAsDouble()) + " long"
+                        : "";
+                return "Join " + names.stretch(gap) + " with a smooth curve" + length + ".";
+            }
+
+            @Override
+            public String refit(JoinForm.Refit form) {
+                return "Draw " + names.stretch(gap) + " as it was, fitted between its new ends.";
+            }
+        });
     }
 }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import trueseam.fitting.tissue.Frame;
 import trueseam.fitting.tissue.Step;
-import trueseam.fitting.tissue.Until;
 import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.Piece;
@@ -24,9 +23,16 @@ final class TableDrawing {
     private final Path outline;
     private final List<Path> darts;
     private final Set<String> levelMarks;
+    private final RidingMarks riding;
+    private final List<Frame> frames = new ArrayList<>();
 
-    TableDrawing(Piece piece, List<Step> steps) {
+    /** All pictures of a chapter, in order. */
+    TableDrawing(Piece piece, List<Step> steps, List<StepCell> cells) {
         this.piece = piece;
+        this.riding = new RidingMarks(piece);
+        for (StepCell cell : cells) {
+            frames.addAll(cell.frames());
+        }
         this.outline = piece.outline();
         this.darts = dartLines(piece);
         this.levelMarks = levelMarks(steps);
@@ -51,9 +57,7 @@ final class TableDrawing {
     private static Set<String> levelMarks(List<Step> steps) {
         Set<String> names = new HashSet<>();
         for (Step step : steps) {
-            if (step instanceof Step.Pivot pivot && pivot.until() instanceof Until.MeetsAlong until) {
-                names.add(until.mark());
-            }
+            NamedPlace.levelMark(step).ifPresent(names::add);
         }
         return names;
     }
@@ -88,6 +92,13 @@ final class TableDrawing {
         for (Path dart : darts) {
             canvas.stroke(dart.moved(pose), TableSymbols.PATTERN);
         }
+        notches(canvas, riding.ticks(), pose, TableSymbols.PATTERN.gray());
+    }
+
+    private static void notches(Canvas canvas, List<RidingMarks.Tick> ticks, Motion pose, double gray) {
+        for (RidingMarks.Tick tick : ticks) {
+            TableSymbols.notch(canvas, pose.apply(tick.at()), pose.apply(tick.outward()), tick.cuts(), gray);
+        }
     }
 
     /** Its grainline. */
@@ -109,9 +120,19 @@ final class TableDrawing {
                         case JOINED -> TableSymbols.JOINED;
                     });
         }
+        copiedNotches(canvas, frame);
         for (Map.Entry<String, Point> mark : frame.marks().entrySet()) {
             TableSymbols.mark(canvas, mark.getValue(), levelMarks.contains(mark.getKey()));
         }
         frame.pin().ifPresent(at -> TableSymbols.pin(canvas, at));
+    }
+
+    /** Notches are copied with the line that they ride on. */
+    private void copiedNotches(Canvas canvas, Frame now) {
+        for (Frame frame : frames.subList(0, frames.indexOf(now) + 1)) {
+            if (frame.step() instanceof Step.Trace trace) {
+                notches(canvas, riding.ticks(trace.stretches()), frame.pose(), 0);
+            }
+        }
     }
 }

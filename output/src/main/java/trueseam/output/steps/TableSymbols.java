@@ -25,6 +25,10 @@ final class TableSymbols {
     private static final double CROSS_MM = 1.1;
     private static final double MARK_LINE_MM = 2.4;
     private static final double PIN_MM = 1.25;
+    private static final double NOTCH_LONG_MM = 2;
+    private static final double NOTCH_APART_MM = 0.8;
+    private static final double NOTCH_WIDE_MM = 0.3;
+
     /** Near the pin a longer arc would run out of the picture. */
     private static final double LARGEST_ARC_RAD = 0.6;
 
@@ -56,6 +60,17 @@ final class TableSymbols {
         double head = Math.min(HEAD_LONG_MM * mm, way.length());
         canvas.line(from, to.minus(way.unit().times(head / 2)), ARROW);
         head(canvas, to, way.unit(), head, 0);
+    }
+
+    /** A notch as it is marked on tissue: a stroke across the line for each of its cuts. */
+    static void notch(Canvas canvas, Point at, Vec outward, int cuts, double gray) {
+        double mm = 1 / canvas.scale();
+        Pen pen = Pen.of(NOTCH_WIDE_MM).gray(gray);
+        for (int i = 0; i < cuts; i++) {
+            Point middle = at.plus(outward.left().times((i - (cuts - 1) / 2.0) * NOTCH_APART_MM * mm));
+            Vec half = outward.times(NOTCH_LONG_MM / 2 * mm);
+            canvas.line(middle.minus(half), middle.plus(half), pen);
+        }
     }
 
     /** The pattern's grainline, as grey as the pattern. */

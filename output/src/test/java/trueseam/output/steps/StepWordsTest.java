@@ -56,11 +56,12 @@ class StepWordsTest {
                                 + " it: the bust mark.",
                         "Mark the side waist where it is, with a short upright line through it: the waist mark.",
                         "Trace everything that stays: the waist line from the waist at the centre front to the leg of the waist"
-                                + " dart nearer the side waist; the shoulder seam; the neck line; and the centre front.",
+                                + " dart nearer the side waist; the shoulder seam; the neck line; and the centre front. Copy"
+                                + " the waist dart, the grainline and the marks inside too.",
                         "Put the pin through the shoulder point.",
                         "Pivot the pattern until the underarm point meets the upright line of the bust mark (it swings 3.9"
                                 + " degrees and rises 3/32 in).",
-                        "Trace the armhole from the underarm point to the shoulder point.",
+                        "Trace the armhole from the underarm point to the shoulder point, with the notch.",
                         "Move the pin to the underarm point.",
                         "Pivot the pattern until the side waist meets the upright line of the waist mark (it swings 7.5"
                                 + " degrees and rises 1/8 in).",
@@ -123,7 +124,7 @@ class StepWordsTest {
                         "Put the pin through the crown.",
                         "Pivot the pattern until the front underarm point meets the upright line of the front upper arm"
                                 + " mark (it swings 6.0 degrees and rises 11/16 in).",
-                        "Trace the front cap from the front underarm point to the crown.",
+                        "Trace the front cap from the front underarm point to the crown, with the notch.",
                         "Take out the pin and lay the pattern back exactly where it lay at first.",
                         "Put the pin through the front wrist corner.")
                 .anyMatch(words -> words.startsWith("Mark 1/2 in out from the back underarm point"));
@@ -141,7 +142,7 @@ class StepWordsTest {
         assertThat(said)
                 .contains(
                         "Slide the pattern 6.5 mm out (to the right), straight across the grain, without turning it.",
-                        "Join the armhole from the underarm point to 60 mm from the underarm point with a ruler.");
+                        "Join the armhole from the underarm point to a point 60 mm from the underarm point with a ruler.");
     }
 
     @Test
@@ -167,8 +168,8 @@ class StepWordsTest {
                         "Join the two ends of the centre front at the bodice length line with a ruler.",
                         "Draw the waist line from the leg of the waist dart nearer the waist at the centre front to the"
                                 + " leg of the waist dart nearer the side waist as it was, fitted between its new ends.",
-                        "Join the side seam from 3 7/8 in from the side waist to 2 in from the underarm point with a"
-                                + " smooth curve 2 9/16 in long.");
+                        "Join the side seam from a point 3 7/8 in from the side waist to a point 2 in from the underarm"
+                                + " point with a smooth curve 2 9/16 in long.");
     }
 
     @Test
@@ -200,5 +201,28 @@ class StepWordsTest {
         assertThat(names.edge("underarm back")).isEqualTo("back underarm seam");
         assertThat(names.corner("cap back", true)).isEqualTo("crown");
         assertThat(names.corner("wrist", false)).isEqualTo("front wrist corner");
+    }
+
+    /** The hand-drawn sleeve has its front notch 90 mm from the front underarm point along the front cap. */
+    @Test
+    void aNotchIsCopiedWithTheLineThatItRidesOnAndWithNoOther() {
+        Piece sleeve = DrawnByHand.sleeve();
+        RidingMarks riding = new RidingMarks(sleeve);
+        assertThat(riding.words(List.of(new Stretch("cap front", 80, 100)))).containsExactly("the notch");
+        assertThat(riding.words(List.of(new Stretch("cap front", 0, 89), new Stretch("underarm front", 80, 100))))
+                .isEmpty();
+        assertThat(riding.words(List.of(
+                        new Stretch("cap front", 0, sleeve.edge("cap front").length()),
+                        new Stretch("cap back", 0, sleeve.edge("cap back").length()))))
+                .containsExactly("2 notches");
+        assertThat(riding.ticks(List.of(new Stretch("cap back", 100, 140))))
+                .singleElement()
+                .satisfies(tick -> {
+                    assertThat(tick.cuts()).isEqualTo(2);
+                    assertThat(tick.at().isNear(sleeve.edge("cap back").path().pointAt(120), 1e-9))
+                            .isTrue();
+                    // The cap is the top of the sleeve: out of it is up.
+                    assertThat(tick.outward().y()).isPositive();
+                });
     }
 }
