@@ -1,6 +1,8 @@
 package trueseam.fitting.alteration;
 
 import java.util.List;
+import java.util.Set;
+import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Pattern;
 
 /** One alteration of a garment, with its amount: it writes down the steps for every piece that it touches. */
@@ -20,4 +22,13 @@ public interface Alteration {
      * @return work on the pieces that it touches; empty where there is nothing to do
      */
     List<PieceWork> work(Pattern pattern);
+
+    /**
+     * The edges that are meant to change their length, so that what is sewn to them follows.
+     *
+     * @return empty unless the alteration says so
+     */
+    default Set<EdgeRole> lengthens() {
+        return Set.of();
+    }
 }

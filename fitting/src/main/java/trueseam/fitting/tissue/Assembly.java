@@ -10,6 +10,7 @@ import trueseam.geometry.Cubic;
 import trueseam.geometry.Line;
 import trueseam.geometry.Motion;
 import trueseam.geometry.Path;
+import trueseam.geometry.PathPlace;
 import trueseam.geometry.Point;
 import trueseam.geometry.Segment;
 import trueseam.geometry.Vec;
@@ -26,7 +27,7 @@ final class Assembly {
 
     private final Piece piece;
     private final List<Item> items = new ArrayList<>();
-    private final List<Tissue.Transferred> transferred;
+    private final Inner inner;
 
     /** A traced stretch, or a gap with the line that closes it. */
     private static final class Item {
@@ -42,13 +43,19 @@ final class Assembly {
         }
     }
 
-    Assembly(Piece piece, List<Tissue.Traced> traced, List<Step.Join> joins, List<Tissue.Transferred> transferred) {
+    Assembly(
+            Piece piece,
+            List<Tissue.Traced> traced,
+            List<Step.Join> joins,
+            List<String> straightened,
+            Inner inner) {
         this.piece = piece;
-        this.transferred = List.copyOf(transferred);
+        this.inner = inner;
         for (Edge edge : piece.edges()) {
             collect(edge, traced, joins);
         }
         drawJoins();
+        straightened.forEach(this::straighten);
     }
 
     private void collect(Edge edge, List<Tissue.Traced> traced, List<Step.Join> joins) {
@@ -178,6 +185,89 @@ final class Assembly {
         return alongMm <= MEET_MM ? edge.startTangent() : edge.part(0, alongMm).endTangent();
     }
 
+    /** Replaces an edge by its own straight line, and brings its neighbours to that line. */
+    private void straighten(String name) {
+        Path was = piece.edge(name).path();
+        Vec along = was.end().minus(was.start()).unit();
+        int first = 0;
+        while (!items.get(first).stretch.edge().equals(name)) {
+            first++;
+        }
+        int last = first;
+        while (last + 1 < items.size() && items.get(last + 1).stretch.edge().equals(name)) {
+            last++;
+        }
+        int n = items.size();
+        List<Item> before = toLine(items.get((first + n - 1) % n), was.start(), along, false);
+        List<Item> after = toLine(items.get((last + 1) % n), was.start(), along, true);
+        Item ruled = new Item(new Stretch(name, 0, was.length()), Optional.empty(), Optional.of(RULED));
+        ruled.path = Optional.of(Path.of(new Line(
+                before.get(before.size() - 1).path.orElseThrow().end(),
+                after.get(0).path.orElseThrow().start())));
+        List<Item> all = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            if (i == (first + n - 1) % n) {
+                all.addAll(before);
+            } else if (i == (last + 1) % n) {
+                all.addAll(after);
+            } else if (i == first) {
+                all.add(ruled);
+            } else if (i < first || i > last) {
+                all.add(items.get(i));
+            }
+        }
+        items.clear();
+        items.addAll(all);
+    }
+
+    /** What stands for a ruled line among the joins. */
+    private static final Step.Join RULED = new Step.Join(new Stretch("", 0, 0), JoinForm.STRAIGHT);
+
+    /** A neighbour of a ruled line, trimmed where it stands over it, or filled square across where it falls short. */
+    private List<Item> toLine(Item item, Point on, Vec along, boolean atItsStart) {
+        Path path = item.path.orElseThrow();
+        List<PathPlace> crossings = path.crossings(on, along);
+        Point end = atItsStart ? path.start() : path.end();
+        double off = end.minus(on).cross(along);
+        if (Math.abs(off) <= MEET_MM) {
+            return List.of(item);
+        }
+        double length = path.length();
+        PathPlace nearest = null;
+        for (PathPlace crossing : crossings) {
+            double from = atItsStart ? crossing.alongMm() : length - crossing.alongMm();
+            boolean nearer = nearest == null
+                    || from < (atItsStart ? nearest.alongMm() : length - nearest.alongMm());
+            nearest = nearer ? crossing : nearest;
+        }
+        if (nearest != null && nearest.alongMm() > MEET_MM && nearest.alongMm() < length - MEET_MM) {
+            return List.of(trimmed(item, path, nearest.alongMm(), atItsStart));
+        }
+        Point foot = on.plus(along.times(end.minus(on).dot(along)));
+        double at = atItsStart ? item.stretch.fromMm() : item.stretch.toMm();
+        Item fill = new Item(
+                new Stretch(item.stretch.edge(), at, at), Optional.empty(), Optional.of(RULED));
+        fill.path = Optional.of(Path.of(atItsStart ? new Line(foot, end) : new Line(end, foot)));
+        return atItsStart ? List.of(fill, item) : List.of(item, fill);
+    }
+
+    private static Item trimmed(Item item, Path path, double at, boolean atItsStart) {
+        Stretch was = item.stretch;
+        boolean traced = item.motion.isPresent();
+        double from = atItsStart && traced ? was.fromMm() + at : was.fromMm();
+        double to = atItsStart || !traced ? was.toMm() : was.fromMm() + at;
+        Item trimmed = new Item(new Stretch(was.edge(), from, to), item.motion, item.join);
+        trimmed.path = Optional.of(atItsStart ? path.part(at, path.length()) : path.part(0, at));
+        return trimmed;
+    }
+
+    Optional<Path> ruled(String edge) {
+        return items.stream()
+                .filter(item -> item.stretch.edge().equals(edge) && item.join.equals(Optional.of(RULED)))
+                .max(Comparator.comparingDouble(item -> item.stretch.lengthMm()))
+                .flatMap(item -> item.path);
+    }
+
     Optional<Path> drawnFor(Step.Join join) {
         for (Item item : items) {
             if (item.join.isPresent() && item.join.get().equals(join)) {
@@ -220,7 +310,7 @@ final class Assembly {
             }
             edges.add(edge.withPath(drawn));
         }
-        return new Worked(new Riders(piece, carried, transferred).ridingOn(edges), runs);
+        return new Worked(new Riders(piece, carried, inner).ridingOn(edges), runs);
     }
 
     private void checkMeets(Item before, Item item) {

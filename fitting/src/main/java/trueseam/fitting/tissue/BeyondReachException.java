@@ -15,14 +15,14 @@ public class BeyondReachException extends TissueException {
      * Holds the whole case.
      *
      * @param piece the piece
-     * @param pin the pinned place
-     * @param place the place that was to move
+     * @param pin the pinned spot or hinge
+     * @param spot the spot that was to move
      * @param cause what geometry said
      */
-    public BeyondReachException(String piece, Place pin, Place place, OutOfReachException cause) {
+    public BeyondReachException(String piece, Spot pin, Spot spot, OutOfReachException cause) {
         super(
                 piece,
-                place.word(),
+                spot.word(),
                 String.format(
                         Locale.ROOT,
                         "%.1f mm wanted, %.1f mm reachable from the %s; share it over more edges or take another size.",

@@ -23,15 +23,15 @@ final class Riders {
 
     private final Piece piece;
     private final List<Carried> carried;
-    private final List<Tissue.Transferred> transferred;
+    private final Inner inner;
 
     /** A part of the new outline: the old stretch it stands for, its motion if traced, its place on the new edge. */
     record Carried(Stretch old, Optional<Motion> motion, double newFromMm, double newMm) {}
 
-    Riders(Piece piece, List<Carried> carried, List<Tissue.Transferred> transferred) {
+    Riders(Piece piece, List<Carried> carried, Inner inner) {
         this.piece = piece;
         this.carried = List.copyOf(carried);
-        this.transferred = transferred;
+        this.inner = inner;
     }
 
     Piece ridingOn(List<Edge> edges) {
@@ -39,25 +39,27 @@ final class Riders {
         for (Dart dart : piece.darts()) {
             darts.add(dart instanceof Dart.EdgeDart d ? edgeDart(d, edges) : diamond((Dart.DiamondDart) dart));
         }
+        for (Step.NewDart dart : inner.newDarts()) {
+            darts.add(made(dart, edges));
+        }
         List<Notch> notches = new ArrayList<>();
         for (Notch notch : piece.notches()) {
             notches.add(new Notch(notch.edge(), newPlace(notch.edge(), notch.atMm()), notch.kind()));
         }
         List<Landmark> landmarks = new ArrayList<>();
         for (Landmark landmark : piece.landmarks()) {
-            landmarks.add(new Landmark(landmark.name(), inside(landmark.at())));
+            landmarks.add(inner.landmark(landmark));
         }
         List<Level> levels = new ArrayList<>();
         for (Level level : piece.levels()) {
-            levels.add(new Level(level.name(), inside(new Point(0, level.y())).y()));
+            levels.add(inner.level(level));
         }
         List<Marking> markings = new ArrayList<>();
         for (Marking marking : piece.markings()) {
             markings.add(new Marking(
-                    marking.name(), marking.path().moved(motionAt(marking.path().start()))));
+                    marking.name(),
+                    marking.path().moved(inner.motionAt(marking.path().start()))));
         }
-        Grain grain =
-                new Grain(inside(piece.grain().from()), inside(piece.grain().to()));
         return new Piece(
                 piece.name(),
                 piece.kind(),
@@ -69,25 +71,17 @@ final class Riders {
                 landmarks,
                 levels,
                 markings,
-                grain);
-    }
-
-    private Motion motionAt(Point p) {
-        Motion motion = Motion.NONE;
-        for (Tissue.Transferred t : transferred) {
-            if (p.y() < t.belowY()) {
-                motion = t.motion();
-            }
-        }
-        return motion;
-    }
-
-    private Point inside(Point p) {
-        return motionAt(p).apply(p);
+                inner.grain());
     }
 
     private Dart diamond(Dart.DiamondDart d) {
-        return new Dart.DiamondDart(d.name(), inside(d.top()), inside(d.bottom()), inside(d.left()), inside(d.right()));
+        Vec by = inner.dartPoint(d.name());
+        return new Dart.DiamondDart(
+                d.name(),
+                inner.at(d.top()).plus(by),
+                inner.at(d.bottom()).plus(by),
+                inner.at(d.left()).plus(by),
+                inner.at(d.right()).plus(by));
     }
 
     /** A dart goes with its edge as a whole, point included, unless the pattern was parted between mouth and point. */
@@ -99,36 +93,59 @@ final class Riders {
         Motion motion = on.motion().get();
         double from = on.newFromMm() + d.fromMm() - on.old().fromMm();
         double to = on.newFromMm() + d.toMm() - on.old().fromMm();
-        Motion ofPoint = motionAt(d.apex());
-        boolean parted = !transferred.isEmpty() && !ofPoint.equals(motion);
-        if (!parted) {
+        Vec anew = inner.dartPoint(d.name());
+        Motion ofPoint = inner.motionAt(d.apex());
+        boolean parted = inner.isParted() && !ofPoint.equals(motion);
+        if (!parted && anew.equals(Vec.ZERO)) {
             return new Dart.EdgeDart(d.name(), d.edge(), from, to, motion.apply(d.apex()));
         }
-        // Parted: the point stays at its height, on the dart's own middle line, so that the legs stay equal.
         Path path = drawn(d.edge(), edges).path();
         Point a = path.pointAt(from);
         Point b = path.pointAt(to);
+        Point wanted = (parted ? ofPoint : motion).apply(d.apex()).plus(anew);
+        if (!inner.isOnlySlid() || !anew.equals(Vec.ZERO)) {
+            return new Dart.EdgeDart(d.name(), d.edge(), from, to, evenLegged(a, b, wanted));
+        }
+        // Slid apart: the point stays at its height, on the dart's own middle line, so that the legs stay equal.
         Point middle = a.towards(b, 0.5);
         Vec axis = b.minus(a).left().unit();
-        double height = ofPoint.apply(d.apex()).y() - middle.y();
+        double height = wanted.y() - middle.y();
         return new Dart.EdgeDart(d.name(), d.edge(), from, to, middle.plus(axis.times(height / axis.y())));
     }
 
+    /** The point nearest to the wanted one from which both legs are of one length. */
+    private static Point evenLegged(Point a, Point b, Point wanted) {
+        Vec axis = b.minus(a).left().unit();
+        Point middle = a.towards(b, 0.5);
+        return middle.plus(axis.times(wanted.minus(middle).dot(axis)));
+    }
+
     /** A dart whose mouth was drawn new keeps its point as nearly as equal legs allow. */
-    private static Dart redrawn(Dart.EdgeDart d, Carried on, List<Edge> edges) {
+    private Dart redrawn(Dart.EdgeDart d, Carried on, List<Edge> edges) {
         double from = on.newFromMm();
         double to = from + on.newMm();
         Path path = drawn(d.edge(), edges).path();
-        Point a = path.pointAt(from);
-        Point b = path.pointAt(to);
-        Vec axis = b.minus(a).left().unit();
-        Point middle = a.towards(b, 0.5);
+        Point wanted = inner.at(d.apex()).plus(inner.dartPoint(d.name()));
         return new Dart.EdgeDart(
-                d.name(),
-                d.edge(),
-                from,
-                to,
-                middle.plus(axis.times(d.apex().minus(middle).dot(axis))));
+                d.name(), d.edge(), from, to, evenLegged(path.pointAt(from), path.pointAt(to), wanted));
+    }
+
+    private Dart made(Step.NewDart dart, List<Edge> edges) {
+        for (Carried c : carried) {
+            if (c.old().equals(dart.mouth()) && c.motion().isEmpty()) {
+                Path path = drawn(dart.mouth().edge(), edges).path();
+                double to = c.newFromMm() + c.newMm();
+                Point wanted = inner.at(dart.point().at());
+                return new Dart.EdgeDart(
+                        dart.name(),
+                        dart.mouth().edge(),
+                        c.newFromMm(),
+                        to,
+                        evenLegged(path.pointAt(c.newFromMm()), path.pointAt(to), wanted));
+            }
+        }
+        throw new TissueException(
+                piece.name(), dart.name(), "no opening was joined where the dart is to be made; join the gap first.");
     }
 
     private static Edge drawn(String name, List<Edge> edges) {

@@ -105,6 +105,93 @@ public sealed interface Step {
     }
 
     /**
+     * Cuts a part of the pattern loose and takes it into the hand: from one place of the outline through the piece to another, a
+     * thread of paper holding it at its hinge. What is pivoted, slid and traced from now on is that part, until another part is
+     * cut or the pattern is laid back.
+     *
+     * @param part what the part is called, unique in the piece's work
+     * @param from where the part's outline begins, in the direction of the outline
+     * @param through where the scissors turn, from {@code from} to {@code to}; may be empty
+     * @param to where the part's outline ends
+     */
+    record Cut(String part, Place from, List<Spot> through, Place to) implements Step {
+        // Immutable.
+        public Cut {
+            through = List.copyOf(through);
+        }
+
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.cut(this);
+        }
+    }
+
+    /**
+     * Swings the part in the hand about its hinge: opens the cut, or laps it.
+     *
+     * @param hinge the hinge, where the pattern lay at first
+     * @param until when to stop
+     */
+    record Spread(Spot hinge, Until until) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.spread(this);
+        }
+    }
+
+    /**
+     * Marks something inside the piece anew: a landmark, the point of a dart, a level.
+     *
+     * @param kind what kind of mark it is
+     * @param name its name
+     * @param acrossMm how far across the grain from where it would lie, mm, positive to the right
+     * @param alongMm how far along the grain from where it would lie, mm, positive towards the head
+     */
+    record Remark(Inside kind, String name, double acrossMm, double alongMm) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.remark(this);
+        }
+    }
+
+    /** What is marked inside a piece. */
+    enum Inside {
+        /** A landmark, such as the bust point. */
+        LANDMARK,
+        /** The point of a dart; of a dart sewn into an edge its legs stay equal. */
+        DART_POINT,
+        /** A level, by its word. */
+        LEVEL
+    }
+
+    /**
+     * Makes a dart of an opening at an edge.
+     *
+     * @param name what the dart is called
+     * @param mouth the gap whose joined line becomes the mouth
+     * @param point where the dart points to, where the pattern lay at first
+     */
+    record NewDart(String name, Stretch mouth, Spot point) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.newDart(this);
+        }
+    }
+
+    /**
+     * Rules an edge straight again along the line where it lay at first, such as a centre on the fold: what stands over it is
+     * trimmed from its neighbours, what is missing is filled square across.
+     *
+     * @param edge the edge; straight where the pattern lay at first
+     */
+    record Straighten(String edge) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.straighten(this);
+        }
+    }
+
+    /**
      * Draws the line that closes a gap.
      *
      * @param gap the part of the edge that it takes the place of; of no length where the pattern was parted

@@ -1,6 +1,7 @@
 package trueseam.fitting.tissue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import trueseam.garment.pattern.Edge;
@@ -60,6 +61,40 @@ public final class StepList {
      */
     public StepList join(String edge, double fromMm, double toMm, JoinForm form) {
         return add(new Step.Join(new Stretch(edge, fromMm, toMm), form));
+    }
+
+    /**
+     * Adds the cutting loose of a part: of the two that the scissors leave, the one that holds a place.
+     *
+     * @param part what the part is called
+     * @param one where the scissors begin
+     * @param through where they turn; may be empty
+     * @param other where they end
+     * @param holding a place of the outline on the part that is taken into the hand
+     * @return this list
+     */
+    public StepList cut(String part, Place one, List<Spot> through, Place other, Place holding) {
+        double from = along(one);
+        double to = along(other);
+        double held = along(holding);
+        boolean forwards = from < to ? from < held && held < to : held > from || held < to;
+        if (forwards) {
+            return add(new Step.Cut(part, one, through, other));
+        }
+        List<Spot> back = new ArrayList<>(through);
+        Collections.reverse(back);
+        return add(new Step.Cut(part, other, back, one));
+    }
+
+    private double along(Place place) {
+        double along = 0;
+        for (Edge edge : piece.edges()) {
+            if (edge.name().equals(place.edge())) {
+                return along + Math.min(place.alongMm(), edge.length());
+            }
+            along += edge.length();
+        }
+        throw new TissueException(piece.name(), place.edge(), "the piece has no such edge.");
     }
 
     /**

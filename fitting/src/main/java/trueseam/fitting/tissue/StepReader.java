@@ -70,4 +70,44 @@ public interface StepReader<R> {
      * @return what comes of it
      */
     R join(Step.Join step);
+
+    /**
+     * For cutting a part loose.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R cut(Step.Cut step);
+
+    /**
+     * For opening or lapping a cut.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R spread(Step.Spread step);
+
+    /**
+     * For marking something inside anew.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R remark(Step.Remark step);
+
+    /**
+     * For making a dart of an opening.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R newDart(Step.NewDart step);
+
+    /**
+     * For ruling an edge straight.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R straighten(Step.Straighten step);
 }

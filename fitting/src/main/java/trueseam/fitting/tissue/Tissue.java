@@ -8,12 +8,13 @@ import java.util.Optional;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Motion;
 import trueseam.geometry.OutOfReachException;
+import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
 
 /**
- * Carries out steps on a sheet of tissue. Its one piece of state is where the pattern lies now, a rigid motion; beside it
- * lie the marks made, the pin and the lines drawn so far. Used by one thread, for one piece.
+ * Carries out steps on a sheet of tissue. Its state is where the pattern lies now, a rigid motion for each part that it was cut
+ * into; beside it lie the marks made, the pin and the lines drawn so far. Used by one thread, for one piece.
  */
 public final class Tissue implements StepReader<Void> {
 
@@ -21,18 +22,18 @@ public final class Tissue implements StepReader<Void> {
     private final Map<String, Point> marks = new LinkedHashMap<>();
     private final List<Traced> traced = new ArrayList<>();
     private final List<Step.Join> joins = new ArrayList<>();
-    private final List<Transferred> transferred = new ArrayList<>();
-    private Motion pose = Motion.NONE;
+    private final List<String> straightened = new ArrayList<>();
+    private final Inner inner;
+    private final Parts parts;
     private Optional<Place> pin = Optional.empty();
 
     /** A stretch that was traced and where the pattern lay. */
     record Traced(Stretch stretch, Motion motion) {}
 
-    /** The marks below a level that were copied and where the pattern lay. */
-    record Transferred(double belowY, Motion motion) {}
-
     private Tissue(Piece piece) {
         this.piece = piece;
+        this.parts = new Parts(piece);
+        this.inner = new Inner(piece, parts);
     }
 
     /**
@@ -44,11 +45,15 @@ public final class Tissue implements StepReader<Void> {
      * @throws TissueException if a step cannot be carried out or the lines drawn leave a gap
      */
     public static Worked work(Piece piece, List<Step> steps) {
+        return worked(piece, steps).worked();
+    }
+
+    private static Assembly worked(Piece piece, List<Step> steps) {
         Tissue tissue = new Tissue(piece);
         for (Step step : steps) {
             step.read(tissue);
         }
-        return new Assembly(piece, tissue.traced, tissue.joins, tissue.transferred).worked();
+        return new Assembly(piece, tissue.traced, tissue.joins, tissue.straightened, tissue.inner);
     }
 
     /**
@@ -61,22 +66,15 @@ public final class Tissue implements StepReader<Void> {
      */
     public static List<Frame> play(Piece piece, List<Step> steps) {
         Tissue tissue = new Tissue(piece);
-        Assembly whole = finishedAssembly(piece, steps);
+        Assembly whole = worked(piece, steps);
         List<Frame> frames = new ArrayList<>(steps.size());
         for (Step step : steps) {
-            Motion before = tissue.pose;
+            Motion before = tissue.parts.pose();
             step.read(tissue);
-            frames.add(tissue.frame(step, before, whole));
+            // A part that was just cut loose lies where it lay before: cutting moves nothing.
+            frames.add(tissue.frame(step, step instanceof Step.Cut ? tissue.parts.pose() : before, whole));
         }
         return List.copyOf(frames);
-    }
-
-    private static Assembly finishedAssembly(Piece piece, List<Step> steps) {
-        Tissue tissue = new Tissue(piece);
-        for (Step step : steps) {
-            step.read(tissue);
-        }
-        return new Assembly(piece, tissue.traced, tissue.joins, tissue.transferred);
     }
 
     private Frame frame(Step step, Motion before, Assembly whole) {
@@ -94,8 +92,11 @@ public final class Tissue implements StepReader<Void> {
         for (Step.Join join : joins) {
             whole.drawnFor(join).ifPresent(path -> drawn.add(new Frame.Drawn(path, Frame.Kind.JOINED)));
         }
-        Optional<Point> pinned = pin.map(place -> pose.apply(place.on(piece)));
-        return new Frame(step, before, pose, pinned, marks, drawn);
+        for (String edge : straightened) {
+            whole.ruled(edge).ifPresent(path -> drawn.add(new Frame.Drawn(path, Frame.Kind.JOINED)));
+        }
+        Optional<Point> pinned = pin.map(place -> parts.pose().apply(place.on(piece)));
+        return new Frame(step, before, parts.pose(), parts.lying(), pinned, marks, drawn);
     }
 
     @Override
@@ -118,45 +119,74 @@ public final class Tissue implements StepReader<Void> {
     public Void pivot(Step.Pivot step) {
         Place at = pin.orElseThrow(() ->
                 new TissueException(piece.name(), "pivot", "there is no pin to turn about; put in the pin first."));
-        Point centre = pose.apply(at.on(piece));
-        pose = pose.then(turn(step.until(), at, centre));
+        swing(step.until(), Spot.of(piece, at));
         return null;
     }
 
-    private Motion turn(Until until, Place at, Point centre) {
+    @Override
+    public Void spread(Step.Spread step) {
+        pin = Optional.empty();
+        swing(step.until(), step.hinge());
+        return null;
+    }
+
+    private void swing(Until until, Spot about) {
+        Motion pose = parts.pose();
+        Point centre = pose.apply(about.at());
+        parts.lie(pose.then(turn(until, pose, about, centre)));
+    }
+
+    private Motion turn(Until until, Motion pose, Spot about, Point centre) {
         return until.read(new Until.Reader<Motion>() {
             @Override
-            public Motion meetsAcross(Until.MeetsAcross across) {
-                Point q = pose.apply(across.place().on(piece));
-                try {
-                    return Motion.pivotAcross(centre, q, markAt(across.mark()).x() - q.x());
-                } catch (OutOfReachException e) {
-                    throw new BeyondReachException(piece.name(), at, across.place(), e);
-                }
+            public Motion meetsAcross(Until.MeetsAcross m) {
+                Spot spot = Spot.of(piece, m.place());
+                double mm = markAt(m.mark()).x() - pose.apply(spot.at()).x();
+                return across(centre, about, pose, spot, mm);
             }
 
             @Override
-            public Motion meetsAlong(Until.MeetsAlong along) {
-                Point q = pose.apply(along.place().on(piece));
-                try {
-                    return pivotAlong(centre, q, markAt(along.mark()).y() - q.y());
-                } catch (OutOfReachException e) {
-                    throw new BeyondReachException(piece.name(), at, along.place(), e);
-                }
+            public Motion meetsAlong(Until.MeetsAlong m) {
+                Spot spot = Spot.of(piece, m.place());
+                double mm = markAt(m.mark()).y() - pose.apply(spot.at()).y();
+                return along(centre, about, pose, spot, mm);
             }
 
             @Override
-            public Motion grainUpright(Until.GrainUpright upright) {
+            public Motion grainUpright(Until.GrainUpright m) {
                 return Motion.pivot(centre, -pose.turnRad());
+            }
+
+            @Override
+            public Motion movesAcross(Until.MovesAcross m) {
+                return across(centre, about, pose, m.spot(), m.acrossMm());
+            }
+
+            @Override
+            public Motion movesAlong(Until.MovesAlong m) {
+                return along(centre, about, pose, m.spot(), m.alongMm());
             }
         });
     }
 
+    private Motion across(Point centre, Spot about, Motion pose, Spot spot, double acrossMm) {
+        try {
+            return Motion.pivotAcross(centre, pose.apply(spot.at()), acrossMm);
+        } catch (OutOfReachException e) {
+            throw new BeyondReachException(piece.name(), about, spot, e);
+        }
+    }
+
     /** A pivot along the grain is a pivot across it on a table turned by a quarter. */
-    private static Motion pivotAlong(Point centre, Point q, double alongMm) {
+    private Motion along(Point centre, Spot about, Motion pose, Spot spot, double alongMm) {
         Motion quarter = Motion.pivot(Point.ORIGIN, -Math.PI / 2);
-        Motion turned = Motion.pivotAcross(quarter.apply(centre), quarter.apply(q), alongMm);
-        return Motion.pivot(centre, turned.turnRad());
+        try {
+            Motion turned =
+                    Motion.pivotAcross(quarter.apply(centre), quarter.apply(pose.apply(spot.at())), alongMm);
+            return Motion.pivot(centre, turned.turnRad());
+        } catch (OutOfReachException e) {
+            throw new BeyondReachException(piece.name(), about, spot, e);
+        }
     }
 
     private Point markAt(String name) {
@@ -170,34 +200,60 @@ public final class Tissue implements StepReader<Void> {
     @Override
     public Void slide(Step.Slide step) {
         pin = Optional.empty();
-        pose = pose.then(Motion.slide(new Vec(step.acrossMm(), step.alongMm())));
+        parts.lie(parts.pose().then(Motion.slide(new Vec(step.acrossMm(), step.alongMm()))));
         return null;
     }
 
     @Override
     public Void layBack(Step.LayBack step) {
         pin = Optional.empty();
-        pose = Motion.NONE;
+        parts.layBack();
         return null;
     }
 
     @Override
     public Void trace(Step.Trace step) {
         for (Stretch stretch : step.stretches()) {
-            traced.add(new Traced(stretch, pose));
+            parts.check(stretch);
+            traced.add(new Traced(stretch, parts.pose()));
         }
         return null;
     }
 
     @Override
     public Void transferBelow(Step.TransferBelow step) {
-        transferred.add(new Transferred(step.levelY(), pose));
+        inner.copiedBelow(step.levelY(), parts.pose());
         return null;
     }
 
     @Override
     public Void join(Step.Join step) {
         joins.add(step);
+        return null;
+    }
+
+    @Override
+    public Void cut(Step.Cut step) {
+        pin = Optional.empty();
+        parts.cut(step);
+        return null;
+    }
+
+    @Override
+    public Void remark(Step.Remark step) {
+        inner.remarked(step);
+        return null;
+    }
+
+    @Override
+    public Void newDart(Step.NewDart step) {
+        inner.newDart(step);
+        return null;
+    }
+
+    @Override
+    public Void straighten(Step.Straighten step) {
+        straightened.add(step.edge());
         return null;
     }
 }

@@ -38,6 +38,32 @@ public sealed interface Until {
     }
 
     /**
+     * When a spot has moved so far across the grain.
+     *
+     * @param spot the spot of the pattern
+     * @param acrossMm how far, mm, positive to the right
+     */
+    record MovesAcross(Spot spot, double acrossMm) implements Until {
+        @Override
+        public <R> R read(Reader<R> reader) {
+            return reader.movesAcross(this);
+        }
+    }
+
+    /**
+     * When a spot has moved so far along the grain.
+     *
+     * @param spot the spot of the pattern
+     * @param alongMm how far, mm, positive towards the head
+     */
+    record MovesAlong(Spot spot, double alongMm) implements Until {
+        @Override
+        public <R> R read(Reader<R> reader) {
+            return reader.movesAlong(this);
+        }
+    }
+
+    /**
      * Does one thing with every way to stop.
      *
      * @param <R> what comes of it
@@ -67,6 +93,22 @@ public sealed interface Until {
          * @return what comes of it
          */
         R grainUpright(GrainUpright until);
+
+        /**
+         * For a spot that goes so far across the grain.
+         *
+         * @param until when to stop
+         * @return what comes of it
+         */
+        R movesAcross(MovesAcross until);
+
+        /**
+         * For a spot that goes so far along the grain.
+         *
+         * @param until when to stop
+         * @return what comes of it
+         */
+        R movesAlong(MovesAlong until);
     }
 
     /**

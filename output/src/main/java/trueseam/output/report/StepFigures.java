@@ -2,12 +2,14 @@ package trueseam.output.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trueseam.fitting.tissue.Direction;
 import trueseam.fitting.tissue.Frame;
 import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.Place;
+import trueseam.fitting.tissue.Spot;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepReader;
 import trueseam.fitting.tissue.Stretch;
@@ -53,8 +55,71 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
             String until,
             Optional<PlaceFigure> place,
             Optional<String> mark,
+            Optional<SpotFigure> spot,
+            OptionalDouble mm,
             PoseFigure pose)
             implements Figure {}
+
+    /** When a pivot or a spread stops. */
+    private record UntilFigure(
+            String until,
+            Optional<PlaceFigure> place,
+            Optional<String> mark,
+            Optional<SpotFigure> spot,
+            OptionalDouble mm) {
+
+        static UntilFigure of(Until stop) {
+            return stop.read(new Until.Reader<UntilFigure>() {
+                @Override
+                public UntilFigure meetsAcross(Until.MeetsAcross m) {
+                    return met("meets across", m.place(), m.mark());
+                }
+
+                @Override
+                public UntilFigure meetsAlong(Until.MeetsAlong m) {
+                    return met("meets along", m.place(), m.mark());
+                }
+
+                @Override
+                public UntilFigure grainUpright(Until.GrainUpright m) {
+                    return new UntilFigure(
+                            "grain upright",
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty(),
+                            OptionalDouble.empty());
+                }
+
+                @Override
+                public UntilFigure movesAcross(Until.MovesAcross m) {
+                    return moved("moves across", m.spot(), m.acrossMm());
+                }
+
+                @Override
+                public UntilFigure movesAlong(Until.MovesAlong m) {
+                    return moved("moves along", m.spot(), m.alongMm());
+                }
+            });
+        }
+
+        private static UntilFigure met(String until, Place place, String mark) {
+            return new UntilFigure(
+                    until,
+                    Optional.of(PlaceFigure.of(place)),
+                    Optional.of(mark),
+                    Optional.empty(),
+                    OptionalDouble.empty());
+        }
+
+        private static UntilFigure moved(String until, Spot spot, double mm) {
+            return new UntilFigure(
+                    until,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of(SpotFigure.of(spot)),
+                    OptionalDouble.of(mm));
+        }
+    }
 
     record SlideFigure(String step, String words, double acrossMm, double alongMm, PoseFigure pose) implements Figure {}
 
@@ -75,6 +140,44 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
             OptionalDouble lengthMm,
             PoseFigure pose)
             implements Figure {}
+
+    record SpotFigure(double xMm, double yMm, String word) {
+        static SpotFigure of(Spot spot) {
+            return new SpotFigure(spot.at().x(), spot.at().y(), spot.word());
+        }
+    }
+
+    record CutFigure(
+            String step,
+            String words,
+            String part,
+            PlaceFigure from,
+            List<SpotFigure> through,
+            PlaceFigure to,
+            PoseFigure pose)
+            implements Figure {}
+
+    record SpreadFigure(
+            String step,
+            String words,
+            SpotFigure hinge,
+            String until,
+            Optional<PlaceFigure> place,
+            Optional<String> mark,
+            Optional<SpotFigure> spot,
+            OptionalDouble mm,
+            PoseFigure pose)
+            implements Figure {}
+
+    record RemarkFigure(
+            String step, String words, String kind, String name, double acrossMm, double alongMm, PoseFigure pose)
+            implements Figure {}
+
+    record NewDartFigure(
+            String step, String words, String name, StretchFigure mouth, SpotFigure point, PoseFigure pose)
+            implements Figure {}
+
+    record StraightenFigure(String step, String words, String edge, PoseFigure pose) implements Figure {}
 
     private final String words;
     private final PoseFigure pose;
@@ -107,26 +210,9 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
 
     @Override
     public Figure pivot(Step.Pivot step) {
-        return step.until().read(new Until.Reader<Figure>() {
-            @Override
-            public Figure meetsAcross(Until.MeetsAcross until) {
-                return pivotFigure("meets across", Optional.of(until.place()), Optional.of(until.mark()));
-            }
-
-            @Override
-            public Figure meetsAlong(Until.MeetsAlong until) {
-                return pivotFigure("meets along", Optional.of(until.place()), Optional.of(until.mark()));
-            }
-
-            @Override
-            public Figure grainUpright(Until.GrainUpright until) {
-                return pivotFigure("grain upright", Optional.empty(), Optional.empty());
-            }
-        });
-    }
-
-    private Figure pivotFigure(String until, Optional<Place> place, Optional<String> mark) {
-        return new PivotFigure("pivot", words, until, place.map(PlaceFigure::of), mark, pose);
+        UntilFigure until = UntilFigure.of(step.until());
+        return new PivotFigure(
+                "pivot", words, until.until(), until.place(), until.mark(), until.spot(), until.mm(), pose);
     }
 
     @Override
@@ -201,5 +287,55 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
                         + towards.tangent().y();
             }
         });
+    }
+
+    @Override
+    public Figure cut(Step.Cut step) {
+        return new CutFigure(
+                "cut",
+                words,
+                step.part(),
+                PlaceFigure.of(step.from()),
+                step.through().stream().map(SpotFigure::of).toList(),
+                PlaceFigure.of(step.to()),
+                pose);
+    }
+
+    @Override
+    public Figure spread(Step.Spread step) {
+        UntilFigure until = UntilFigure.of(step.until());
+        return new SpreadFigure(
+                "spread",
+                words,
+                SpotFigure.of(step.hinge()),
+                until.until(),
+                until.place(),
+                until.mark(),
+                until.spot(),
+                until.mm(),
+                pose);
+    }
+
+    @Override
+    public Figure remark(Step.Remark step) {
+        return new RemarkFigure(
+                "remark",
+                words,
+                step.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                step.name(),
+                step.acrossMm(),
+                step.alongMm(),
+                pose);
+    }
+
+    @Override
+    public Figure newDart(Step.NewDart step) {
+        return new NewDartFigure(
+                "new dart", words, step.name(), StretchFigure.of(step.mouth()), SpotFigure.of(step.point()), pose);
+    }
+
+    @Override
+    public Figure straighten(Step.Straighten step) {
+        return new StraightenFigure("straighten", words, step.edge(), pose);
     }
 }

@@ -129,24 +129,24 @@ final class CellDrawing {
 
     private void whole(Canvas view, StepCell cell) {
         Frame frame = cell.last();
-        table.pattern(view, frame.pose());
-        table.grain(view, frame.pose());
-        movedFrom(cell).ifPresent(pose -> table.before(view, pose));
+        table.pattern(view, frame);
+        table.grain(view, frame.paper().get(0).pose());
+        movedFrom(cell).ifPresent(pose -> table.before(view, frame, pose));
         table.tissue(view, frame);
         for (Frame one : cell.frames()) {
             if (one.step() instanceof Step.Pivot pivot) {
-                turning(view, one, pivot);
+                turning(view, one, one.pin().orElseThrow(), NamedPlace.met(pivot.until()));
+            } else if (one.step() instanceof Step.Spread spread) {
+                turning(view, one, one.before().apply(spread.hinge().at()), NamedPlace.met(spread.until()));
             } else if (one.step() instanceof Step.Slide slide) {
                 sliding(view, one, new Vec(slide.acrossMm(), slide.alongMm()));
             }
         }
     }
 
-    private void turning(Canvas view, Frame frame, Step.Pivot pivot) {
+    private void turning(Canvas view, Frame frame, Point pin, Optional<Place> met) {
         double turn = frame.before().inverse().then(frame.pose()).turnRad();
-        Point pin = frame.pin().orElseThrow();
-        Point far = NamedPlace.met(pivot.until())
-                .map((Place place) -> frame.pose().apply(place.on(piece)))
+        Point far = met.map((Place place) -> frame.pose().apply(place.on(piece)))
                 .orElseGet(() -> farthest(frame, pin));
         if (turn != 0 && !far.isNear(pin, 1)) {
             TableSymbols.turning(view, pin, pin.towards(far, 0.72), turn, ARROW_MM);
@@ -183,8 +183,8 @@ final class CellDrawing {
         page.within(square, clipped -> {
             Point origin = centre.minus(detail.middle().minus(Point.ORIGIN).times(factor));
             Canvas view = clipped.view(factor, origin);
-            table.pattern(view, frame.pose());
-            movedFrom.ifPresent(pose -> table.before(view, pose));
+            table.pattern(view, frame);
+            movedFrom.ifPresent(pose -> table.before(view, frame, pose));
             table.tissue(view, frame);
             if (detail.moves()) {
                 TableSymbols.arrow(view, detail.from(), detail.to());

@@ -8,6 +8,7 @@ import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepReader;
 import trueseam.fitting.tissue.Stretch;
+import trueseam.fitting.tissue.Until;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
@@ -84,13 +85,17 @@ record Detail(int step, Point from, Point to, String label, boolean moves) {
 
         @Override
         public Optional<Detail> pivot(Step.Pivot step) {
-            return NamedPlace.met(step.until()).map(place -> {
+            return pivotTo(step.until());
+        }
+
+        private Optional<Detail> pivotTo(Until until) {
+            return NamedPlace.met(until).map(place -> {
                 Point p = place.on(piece);
                 return arrow(
                         frame.before().apply(p),
                         frame.pose().apply(p),
                         place,
-                        NamedPlace.levelMark(step).isEmpty());
+                        NamedPlace.levelMark(until).isEmpty());
             });
         }
 
@@ -157,6 +162,66 @@ record Detail(int step, Point from, Point to, String label, boolean moves) {
                     last.path().end(),
                     ruler.show(last.path().length()) + " long",
                     false));
+        }
+    
+        @Override
+        public Optional<Detail> cut(Step.Cut step) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Detail> spread(Step.Spread step) {
+            return step.until().read(new Until.Reader<Optional<Detail>>() {
+                @Override
+                public Optional<Detail> meetsAcross(Until.MeetsAcross until) {
+                    return pivotTo(until);
+                }
+
+                @Override
+                public Optional<Detail> meetsAlong(Until.MeetsAlong until) {
+                    return pivotTo(until);
+                }
+
+                @Override
+                public Optional<Detail> grainUpright(Until.GrainUpright until) {
+                    return Optional.empty();
+                }
+
+                @Override
+                public Optional<Detail> movesAcross(Until.MovesAcross until) {
+                    return Optional.of(opening(until.spot().at(), true));
+                }
+
+                @Override
+                public Optional<Detail> movesAlong(Until.MovesAlong until) {
+                    return Optional.of(opening(until.spot().at(), false));
+                }
+            });
+        }
+
+        private Detail opening(Point p, boolean across) {
+            Point from = frame.before().apply(p);
+            Point to = frame.pose().apply(p);
+            Vec by = to.minus(from);
+            String way = across
+                    ? ruler.show(by.x()) + " " + Outward.side(by.x())
+                    : ruler.show(by.y()) + " " + Outward.along(by.y());
+            return new Detail(number, from, to, way, true);
+        }
+
+        @Override
+        public Optional<Detail> remark(Step.Remark step) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Detail> newDart(Step.NewDart step) {
+            return Optional.empty();
+        }
+    
+        @Override
+        public Optional<Detail> straighten(Step.Straighten step) {
+            return Optional.empty();
         }
     }
 }

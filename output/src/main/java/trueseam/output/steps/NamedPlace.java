@@ -45,6 +45,16 @@ final class NamedPlace implements StepReader<Optional<Place>> {
             public Optional<Place> grainUpright(Until.GrainUpright upright) {
                 return Optional.empty();
             }
+
+            @Override
+            public Optional<Place> movesAcross(Until.MovesAcross across) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Place> movesAlong(Until.MovesAlong along) {
+                return Optional.empty();
+            }
         });
     }
 
@@ -53,7 +63,7 @@ final class NamedPlace implements StepReader<Optional<Place>> {
         return step instanceof Step.Pivot pivot ? levelMark(pivot.until()) : Optional.empty();
     }
 
-    private static Optional<String> levelMark(Until until) {
+    static Optional<String> levelMark(Until until) {
         return until.read(new Until.Reader<Optional<String>>() {
             @Override
             public Optional<String> meetsAcross(Until.MeetsAcross across) {
@@ -67,6 +77,16 @@ final class NamedPlace implements StepReader<Optional<Place>> {
 
             @Override
             public Optional<String> grainUpright(Until.GrainUpright upright) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<String> movesAcross(Until.MovesAcross across) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<String> movesAlong(Until.MovesAlong along) {
                 return Optional.empty();
             }
         });
@@ -94,6 +114,31 @@ final class NamedPlace implements StepReader<Optional<Place>> {
 
     @Override
     public Optional<Place> join(Step.Join step) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Place> cut(Step.Cut step) {
+        return Optional.of(step.from());
+    }
+
+    @Override
+    public Optional<Place> spread(Step.Spread step) {
+        return met(step.until());
+    }
+
+    @Override
+    public Optional<Place> remark(Step.Remark step) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Place> newDart(Step.NewDart step) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Place> straighten(Step.Straighten step) {
         return Optional.empty();
     }
 }

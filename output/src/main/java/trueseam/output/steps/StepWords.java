@@ -7,6 +7,7 @@ import java.util.Optional;
 import trueseam.fitting.tissue.Frame;
 import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.Place;
+import trueseam.fitting.tissue.Spot;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepReader;
 import trueseam.fitting.tissue.Stretch;
@@ -111,24 +112,40 @@ public final class StepWords implements StepReader<String> {
 
     @Override
     public String pivot(Step.Pivot step) {
+        return swung("Pivot the pattern until ", step.until());
+    }
+
+    private String swung(String lead, Until stop) {
         String turn = degrees(
                 frames.get(at).before().inverse().then(frames.get(at).pose()).turnRad());
-        return step.until().read(new Until.Reader<String>() {
+        return stop.read(new Until.Reader<String>() {
             @Override
             public String meetsAcross(Until.MeetsAcross until) {
-                return "Pivot the pattern until " + names.place(until.place()) + " meets the upright line of the "
-                        + until.mark() + " (it swings " + turn + rise(until.place()) + ").";
+                return lead + names.place(until.place()) + " meets the upright line of the " + until.mark()
+                        + " (it swings " + turn + rise(until.place()) + ").";
             }
 
             @Override
             public String meetsAlong(Until.MeetsAlong until) {
-                return "Pivot the pattern until " + names.place(until.place()) + " meets the level line of the "
-                        + until.mark() + " (it swings " + turn + shift(until.place()) + ").";
+                return lead + names.place(until.place()) + " meets the level line of the " + until.mark()
+                        + " (it swings " + turn + shift(until.place()) + ").";
             }
 
             @Override
             public String grainUpright(Until.GrainUpright until) {
-                return "Pivot the pattern until its grainline stands upright again (it swings back " + turn + ").";
+                return lead + "its grainline stands upright again (it swings back " + turn + ").";
+            }
+
+            @Override
+            public String movesAcross(Until.MovesAcross until) {
+                return lead + "the " + until.spot().word() + " has gone " + ruler.show(until.acrossMm()) + " "
+                        + Outward.side(until.acrossMm()) + " (it swings " + turn + ").";
+            }
+
+            @Override
+            public String movesAlong(Until.MovesAlong until) {
+                return lead + "the " + until.spot().word() + " has gone " + ruler.show(until.alongMm()) + " "
+                        + Outward.along(until.alongMm()) + " (it swings " + turn + ").";
             }
         });
     }
@@ -255,5 +272,53 @@ public final class StepWords implements StepReader<String> {
                 return "Draw " + names.stretch(gap) + " as it was, fitted between its new ends.";
             }
         });
+    }
+
+    @Override
+    public String cut(Step.Cut step) {
+        StringBuilder said = new StringBuilder("Cut from " + names.place(step.from()));
+        for (Spot spot : step.through()) {
+            said.append(" to the ").append(spot.word()).append(",");
+        }
+        return said + (step.through().isEmpty() ? "" : " and on") + " to " + names.place(step.to())
+                + ": this cuts loose the " + step.part() + ". Leave a thread of paper uncut where it is to hinge.";
+    }
+
+    @Override
+    public String spread(Step.Spread step) {
+        return swung("Swing the part about the " + step.hinge().word() + " until ", step.until());
+    }
+
+    @Override
+    public String remark(Step.Remark step) {
+        List<String> ways = new ArrayList<>();
+        if (!ruler.isHidden(step.acrossMm())) {
+            ways.add(ruler.show(step.acrossMm()) + " " + Outward.side(step.acrossMm()));
+        }
+        if (!ruler.isHidden(step.alongMm())) {
+            ways.add(ruler.show(step.alongMm()) + " " + Outward.along(step.alongMm()));
+        }
+        String what =
+                switch (step.kind()) {
+                    case LANDMARK -> step.name();
+                    case DART_POINT -> "point of the " + step.name();
+                    case LEVEL -> step.name() + " level";
+                };
+        String legs = step.kind() == Step.Inside.DART_POINT ? " Draw its legs anew, both of one length." : "";
+        return "Mark the " + what + " anew, "
+                + (ways.isEmpty() ? "where it lies" : String.join(" and ", ways) + " from where it lies") + "." + legs;
+    }
+
+    @Override
+    public String newDart(Step.NewDart step) {
+        return "Make the opening at " + names.place(step.mouth().edge(), step.mouth().fromMm())
+                + " into a dart that points to the " + step.point().word() + ": the " + step.name()
+                + ", both legs of one length.";
+    }
+
+    @Override
+    public String straighten(Step.Straighten step) {
+        return "Rule the " + names.edge(step.edge())
+                + " straight again along the line where it lay; trim what stands over it, fill what is missing square across.";
     }
 }

@@ -19,6 +19,9 @@ import trueseam.output.drawing.Canvas;
 /** Draws the table after a step: the pattern where it lies, the lines on the tissue, marks, the pin. */
 final class TableDrawing {
 
+    /** A part of the pattern is cut out along chords: a notch so near to its outline is on it, mm. */
+    private static final double ON_PAPER_MM = 0.2;
+
     private final Piece piece;
     private final Path outline;
     private final List<Path> darts;
@@ -67,7 +70,11 @@ final class TableDrawing {
         Bounds area = outline.bounds();
         for (StepCell cell : cells) {
             for (Frame frame : cell.frames()) {
-                area = area.with(outline.moved(frame.pose()).bounds());
+                for (Frame.Lying lying : frame.paper()) {
+                    for (Path path : lying.now()) {
+                        area = area.with(path.bounds());
+                    }
+                }
                 for (Point mark : frame.marks().values()) {
                     area = area.with(mark);
                 }
@@ -79,20 +86,49 @@ final class TableDrawing {
         return area;
     }
 
-    /** The pattern where it lay before a movement, dashed. */
-    void before(Canvas canvas, Motion pose) {
-        canvas.stroke(outline.moved(pose), TableSymbols.PATTERN_BEFORE);
+    /** What was in the hand where it lay before a movement, dashed. */
+    void before(Canvas canvas, Frame frame, Motion pose) {
+        for (Frame.Lying lying : frame.paper()) {
+            if (lying.inHand()) {
+                for (Path path : lying.outline()) {
+                    canvas.stroke(path.moved(pose), TableSymbols.PATTERN_BEFORE);
+                }
+            }
+        }
     }
 
-    /** The pattern where it lies now. */
-    void pattern(Canvas canvas, Motion pose) {
-        Path lies = outline.moved(pose);
-        canvas.fill(List.of(lies), TableSymbols.PAPER_GRAY);
-        canvas.stroke(lies, TableSymbols.PATTERN);
-        for (Path dart : darts) {
-            canvas.stroke(dart.moved(pose), TableSymbols.PATTERN);
+    /** The pattern where it lies now, part by part. */
+    void pattern(Canvas canvas, Frame frame) {
+        for (Frame.Lying lying : frame.paper()) {
+            canvas.fill(lying.now(), TableSymbols.PAPER_GRAY);
         }
-        notches(canvas, riding.ticks(), pose, TableSymbols.PATTERN.gray());
+        for (Frame.Lying lying : frame.paper()) {
+            for (Path path : lying.now()) {
+                canvas.stroke(path, TableSymbols.PATTERN);
+            }
+        }
+        // The darts of a cut pattern are cut too; only a whole one shows them as drawn on it.
+        if (frame.paper().size() == 1) {
+            for (Path dart : darts) {
+                canvas.stroke(dart.moved(frame.pose()), TableSymbols.PATTERN);
+            }
+        }
+        for (Frame.Lying lying : frame.paper()) {
+            notches(
+                    canvas,
+                    riding.ticks().stream().filter(tick -> isOn(lying, tick.at())).toList(),
+                    lying.pose(),
+                    TableSymbols.PATTERN.gray());
+        }
+    }
+
+    private static boolean isOn(Frame.Lying lying, Point p) {
+        for (Path path : lying.outline()) {
+            if (path.nearest(p).point().distanceTo(p) < ON_PAPER_MM) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static void notches(Canvas canvas, List<RidingMarks.Tick> ticks, Motion pose, double gray) {

@@ -1,0 +1,64 @@
+package trueseam.fitting.repertoire;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.PieceKind;
+
+/** Every alteration by its name, in the order of work. */
+public final class Repertoire {
+
+    private static final List<Entry> ALL = inOrder(List.of(SwayBack.ENTRY, FullBust.ENTRY));
+
+    private Repertoire() {}
+
+    private static List<Entry> inOrder(List<Entry> entries) {
+        Set<String> names = new HashSet<>();
+        for (Entry entry : entries) {
+            if (!names.add(entry.name())) {
+                throw new IllegalStateException("two alterations are called " + entry.name());
+            }
+        }
+        List<Entry> sorted = new ArrayList<>(entries);
+        sorted.sort((a, b) -> a.stage().compareTo(b.stage()));
+        return List.copyOf(sorted);
+    }
+
+    /**
+     * Every entry.
+     *
+     * @return in the order of work
+     */
+    public static List<Entry> all() {
+        return ALL;
+    }
+
+    /**
+     * The entry of a name.
+     *
+     * @param name as a user writes it
+     * @return the entry, or nothing if there is none
+     */
+    public static Optional<Entry> named(String name) {
+        String wanted = name.strip().toLowerCase(Locale.ROOT);
+        return ALL.stream().filter(entry -> entry.name().equals(wanted)).findFirst();
+    }
+
+    /**
+     * The entries that a pattern can take.
+     *
+     * @param pattern the pattern
+     * @return those with one of their pieces in it, in the order of work
+     */
+    public static List<Entry> of(Pattern pattern) {
+        Set<PieceKind> kinds = new HashSet<>();
+        pattern.pieces().forEach(piece -> kinds.add(piece.kind()));
+        return ALL.stream()
+                .filter(entry -> entry.on().stream().anyMatch(kinds::contains))
+                .toList();
+    }
+}

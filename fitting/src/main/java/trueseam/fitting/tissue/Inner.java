@@ -1,0 +1,123 @@
+package trueseam.fitting.tissue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trueseam.garment.pattern.Grain;
+import trueseam.garment.pattern.Landmark;
+import trueseam.garment.pattern.Level;
+import trueseam.garment.pattern.Piece;
+import trueseam.geometry.Motion;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
+
+/** What lies inside the outline, on its way through a list of steps: where each point comes to lie, and what is marked anew. */
+final class Inner {
+
+    private final Piece piece;
+    private final Parts parts;
+    private final List<Copied> copied = new ArrayList<>();
+    private final List<Step.Remark> remarks = new ArrayList<>();
+    private final List<Step.NewDart> newDarts = new ArrayList<>();
+
+    /** The marks below a level that were copied and where the pattern lay. */
+    private record Copied(double belowY, Motion motion) {}
+
+    Inner(Piece piece, Parts parts) {
+        this.piece = piece;
+        this.parts = parts;
+    }
+
+    void copiedBelow(double y, Motion motion) {
+        copied.add(new Copied(y, motion));
+    }
+
+    void remarked(Step.Remark remark) {
+        boolean known =
+                switch (remark.kind()) {
+                    case LANDMARK -> piece.landmark(remark.name()).isPresent();
+                    case DART_POINT -> piece.darts().stream().anyMatch(dart -> dart.name().equals(remark.name()));
+                    case LEVEL ->
+                        piece.levels().stream()
+                                .anyMatch(level -> level.name().word().equals(remark.name()));
+                };
+        if (!known) {
+            throw new TissueException(
+                    piece.name(), remark.name(), "there is no such mark inside the piece to move; mark it first.");
+        }
+        remarks.add(remark);
+    }
+
+    void newDart(Step.NewDart dart) {
+        newDarts.add(dart);
+    }
+
+    List<Step.NewDart> newDarts() {
+        return List.copyOf(newDarts);
+    }
+
+    boolean isParted() {
+        return !copied.isEmpty() || parts.isCut();
+    }
+
+    /** Whether the pattern was parted along a level only: then a dart's point keeps its height. */
+    boolean isOnlySlid() {
+        return !parts.isCut();
+    }
+
+    Motion motionAt(Point p) {
+        Optional<Motion> part = parts.poseOf(p);
+        if (part.isPresent()) {
+            return part.get();
+        }
+        Motion motion = Motion.NONE;
+        for (Copied c : copied) {
+            if (p.y() < c.belowY()) {
+                motion = c.motion();
+            }
+        }
+        return motion;
+    }
+
+    Point at(Point p) {
+        return motionAt(p).apply(p);
+    }
+
+    Landmark landmark(Landmark landmark) {
+        return new Landmark(
+                landmark.name(), at(landmark.at()).plus(anew(Step.Inside.LANDMARK, landmark.name())));
+    }
+
+    Level level(Level level) {
+        return new Level(
+                level.name(),
+                at(new Point(0, level.y())).y() + anew(Step.Inside.LEVEL, level.name().word()).y());
+    }
+
+    /** How far the point of a dart is marked from where it would lie. */
+    Vec dartPoint(String dart) {
+        return anew(Step.Inside.DART_POINT, dart);
+    }
+
+    private Vec anew(Step.Inside kind, String name) {
+        Vec by = Vec.ZERO;
+        for (Step.Remark remark : remarks) {
+            if (remark.kind() == kind && remark.name().equals(name)) {
+                by = by.plus(new Vec(remark.acrossMm(), remark.alongMm()));
+            }
+        }
+        return by;
+    }
+
+    /** The grain stays upright whatever is cut: only its height and its place across follow the paper. */
+    Grain grain() {
+        Grain grain = piece.grain();
+        if (!parts.isCut()) {
+            return new Grain(at(grain.from()), at(grain.to()));
+        }
+        Point from = at(grain.from());
+        Point to = at(grain.to());
+        Vec along = grain.to().minus(grain.from()).unit();
+        return new Grain(from, from.plus(along.times(to.minus(from).dot(along))));
+    }
+}
