@@ -8,7 +8,6 @@ import trueseam.fitting.tissue.AlteredPiece;
 import trueseam.fitting.tissue.Run;
 import trueseam.fitting.truing.LevelShift;
 import trueseam.fitting.truing.SeamEnds;
-import trueseam.fitting.truing.Truing;
 import trueseam.fitting.work.WorkedPattern;
 import trueseam.garment.flat.FlatMeasure;
 import trueseam.garment.flat.FlatPattern;
@@ -159,7 +158,7 @@ public final class Prover {
     }
 
     private void proveLevels() {
-        for (LevelShift shift : Truing.levels(worked.original(), worked.altered())) {
+        for (LevelShift shift : worked.apart()) {
             proofs.add(new Proof(
                     Proof.Kind.LEVEL,
                     shift.seam() + ", " + shift.end(),

@@ -29,7 +29,8 @@ public record Applied(Entry entry, Variant variant, double mm) implements Altera
 
     @Override
     public String title() {
-        String name = Character.toUpperCase(entry.name().charAt(0)) + entry.name().substring(1);
+        String name =
+                Character.toUpperCase(entry.name().charAt(0)) + entry.name().substring(1);
         String way = entry.variants().size() > 1 ? " (" + variant.name() + ")" : "";
         return name + way + ": " + (mm > 0 || !entry.isBothWays() ? entry.plus() : entry.minus());
     }

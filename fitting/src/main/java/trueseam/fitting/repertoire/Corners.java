@@ -40,7 +40,10 @@ final class Corners {
             }
         }
         throw new AlterationException(
-                piece.name(), word, 0, "no " + on.word() + " meets a " + other.word() + "; name the edges of the piece.");
+                piece.name(),
+                word,
+                0,
+                "no " + on.word() + " meets a " + other.word() + "; name the edges of the piece.");
     }
 
     Place neckPoint() {

@@ -217,25 +217,7 @@ public final class EntryBuilder {
      */
     public Entry written() {
         return new Entry(
-                name,
-                family,
-                stage,
-                on,
-                measures,
-                solved,
-                folds,
-                plus,
-                minus,
-                moves,
-                sharing,
-                pin,
-                stays,
-                alsoStays,
-                lengthens,
-                trued,
-                source,
-                usualMm,
-                mostMm,
-                variants);
+                name, family, stage, on, measures, solved, folds, plus, minus, moves, sharing, pin, stays, alsoStays,
+                lengthens, trued, source, usualMm, mostMm, variants);
     }
 }

@@ -17,6 +17,8 @@ import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Landmark;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
+import trueseam.geometry.Motion;
+import trueseam.geometry.OutOfReachException;
 import trueseam.geometry.Point;
 
 /**
@@ -30,6 +32,9 @@ final class FullBust {
 
     /** Where the hinge lies on the armhole, from the underarm: about the lower third, where the notch is (common practice). */
     private static final double HINGE_SHARE = 0.4;
+
+    /** A dart that holds less than this is none, mm. */
+    private static final double LEAST_DART_MM = 2;
 
     static final Entry ENTRY = Entry.named("full bust", Family.BODICE, Stage.BUST, PieceKind.BODICE_FRONT)
             .calledForBy(Measure.BUST_GIRTH, Measure.UPPER_CHEST_GIRTH)
@@ -47,9 +52,10 @@ final class FullBust {
                     Stay.front(EdgeRole.SIDE),
                     Stay.back(EdgeRole.WAIST))
             .alsoStays("the upper chest; the sewn length of the side seam")
-            .trued("dart legs are drawn of one length; the centre front is let down to match; the bust point is marked anew")
+            .trued(
+                    "dart legs are drawn of one length; the centre front is let down to match; the bust point is marked anew")
             .source("common practice; older form [DM1911]; shares [TX372]")
-            .amounts(38.1, 76.2)
+            .amounts(25.4, 76.2)
             .doneBy(Maker.each(FRONTS, FullBust::steps));
 
     private FullBust() {}
@@ -59,6 +65,7 @@ final class FullBust {
         Spot bust = new Spot(corners.landmark(Landmark.BUST_POINT), "bust point");
         Dart.EdgeDart waistDart = dart(corners.dartOn(EdgeRole.WAIST), piece, "waist", mm);
         Dart.EdgeDart sideDart = dart(corners.dartOn(EdgeRole.SIDE), piece, "side", mm);
+        requireDarts(piece, corners, bust, waistDart, sideDart, mm);
         double out = corners.outward();
         String side = corners.edge(EdgeRole.SIDE).name();
         String waist = corners.edge(EdgeRole.WAIST).name();
@@ -66,10 +73,10 @@ final class FullBust {
         double sideMm = piece.edge(side).length();
         double waistMm = piece.edge(waist).length();
         boolean up = out > 0;
-        Place sideLeg = new Place(
-                waist, up ? waistDart.toMm() : waistDart.fromMm(), "leg of the waist dart nearer the side");
-        Place centreLeg = new Place(
-                waist, up ? waistDart.fromMm() : waistDart.toMm(), "leg of the waist dart nearer the centre");
+        Place sideLeg =
+                new Place(waist, up ? waistDart.toMm() : waistDart.fromMm(), "leg of the waist dart nearer the side");
+        Place centreLeg =
+                new Place(waist, up ? waistDart.fromMm() : waistDart.toMm(), "leg of the waist dart nearer the centre");
         Place lowerLeg = new Place(side, up ? sideDart.fromMm() : sideDart.toMm(), "lower leg of the side dart");
         Place upperLeg = new Place(side, up ? sideDart.toMm() : sideDart.fromMm(), "upper leg of the side dart");
         Place underarm = corners.underarm();
@@ -80,7 +87,13 @@ final class FullBust {
 
         list.cut("side of the front", sideLeg, List.of(bust), hinge, underarm);
         list.add(new Step.Spread(Spot.of(piece, hinge), new Until.MovesAcross(bust, out * mm / 2)));
-        trace(list, armhole, hinge.alongMm(), corners.isStart(corners.at(EdgeRole.ARMHOLE, EdgeRole.SIDE, "")) ? 0 : piece.edge(armhole).length());
+        trace(
+                list,
+                armhole,
+                hinge.alongMm(),
+                corners.isStart(corners.at(EdgeRole.ARMHOLE, EdgeRole.SIDE, ""))
+                        ? 0
+                        : piece.edge(armhole).length());
         trace(list, side, upperLeg.alongMm(), up ? sideMm : 0);
 
         list.cut("lower side", sideLeg, List.of(bust), lowerLeg, corners.sideWaist());
@@ -117,16 +130,32 @@ final class FullBust {
         list.join(centre, at, at, JoinForm.STRAIGHT);
     }
 
-    /** How far the waist dart's side leg comes down: found by doing the same with geometry. */
+    /** A lapped front takes from its darts: what they do not hold cannot be taken. */
+    private static void requireDarts(
+            Piece piece, Corners corners, Spot bust, Dart.EdgeDart waist, Dart.EdgeDart side, double mm) {
+        double arm = bust.at().distanceTo(corners.edge(EdgeRole.SIDE).path().pointAt(side.fromMm()));
+        double sideTakes = Math.abs(swing(piece, corners, bust, mm).turnRad()) * arm;
+        if (mm < 0 && (waist.mouthMm() + mm / 2 < LEAST_DART_MM || side.mouthMm() - sideTakes < LEAST_DART_MM)) {
+            throw new AlterationException(
+                    piece.name(),
+                    "bust point",
+                    mm,
+                    "the darts do not hold so much; lap less, or take the next smaller size for the bust.");
+        }
+    }
+
     private static double drop(Piece piece, Corners corners, Spot bust, double mm) {
+        return bust.at().y() - swing(piece, corners, bust, mm).apply(bust.at()).y();
+    }
+
+    /** How the side part swings: found by doing the same with geometry. */
+    private static Motion swing(Piece piece, Corners corners, Spot bust, double mm) {
         Place underarm = corners.at(EdgeRole.ARMHOLE, EdgeRole.SIDE, "underarm point");
         double armhole = piece.edge(underarm.edge()).length();
         Point hinge = corners.from(underarm, armhole * HINGE_SHARE, "hinge").on(piece);
         try {
-            Point moved = trueseam.geometry.Motion.pivotAcross(hinge, bust.at(), corners.outward() * mm / 2)
-                    .apply(bust.at());
-            return bust.at().y() - moved.y();
-        } catch (trueseam.geometry.OutOfReachException e) {
+            return Motion.pivotAcross(hinge, bust.at(), corners.outward() * mm / 2);
+        } catch (OutOfReachException e) {
             throw new AlterationException(
                     piece.name(), "bust point", mm, "the front cannot be spread so far; take the next size.");
         }

@@ -2,6 +2,7 @@ package trueseam.fitting.repertoire;
 
 import java.util.Locale;
 import trueseam.garment.pattern.EdgeRole;
+import trueseam.garment.pattern.Piece;
 
 /**
  * An edge whose sewn length must stay, whatever the amount.
@@ -58,5 +59,19 @@ public record Stay(On on, EdgeRole role) {
      */
     public String words() {
         return on == On.ALL ? role.word() : on.name().toLowerCase(Locale.ROOT) + " " + role.word();
+    }
+
+    /**
+     * Whether a piece is one of those meant.
+     *
+     * @param piece the piece
+     * @return true if its edge must stay
+     */
+    public boolean concerns(Piece piece) {
+        return switch (on) {
+            case FRONT -> piece.kind().isFront();
+            case BACK -> piece.kind().isBack();
+            case ALL -> true;
+        };
     }
 }

@@ -1,5 +1,6 @@
 package trueseam.fitting.repertoire;
 
+import java.util.Set;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepList;
@@ -22,7 +23,7 @@ final class SwayBack {
             .trued("the centre back is ruled straight on the fold; the waist at the centre is smoothed")
             .source("web:sway1, common practice")
             .amounts(9.525, 19.05)
-            .doneBy(Maker.each(java.util.Set.of(PieceKind.BODICE_BACK), SwayBack::steps));
+            .doneBy(Maker.each(Set.of(PieceKind.BODICE_BACK), SwayBack::steps));
 
     private SwayBack() {}
 

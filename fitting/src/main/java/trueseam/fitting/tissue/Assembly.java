@@ -43,12 +43,7 @@ final class Assembly {
         }
     }
 
-    Assembly(
-            Piece piece,
-            List<Tissue.Traced> traced,
-            List<Step.Join> joins,
-            List<String> straightened,
-            Inner inner) {
+    Assembly(Piece piece, List<Tissue.Traced> traced, List<Step.Join> joins, List<String> straightened, Inner inner) {
         this.piece = piece;
         this.inner = inner;
         for (Edge edge : piece.edges()) {
@@ -236,8 +231,7 @@ final class Assembly {
         PathPlace nearest = null;
         for (PathPlace crossing : crossings) {
             double from = atItsStart ? crossing.alongMm() : length - crossing.alongMm();
-            boolean nearer = nearest == null
-                    || from < (atItsStart ? nearest.alongMm() : length - nearest.alongMm());
+            boolean nearer = nearest == null || from < (atItsStart ? nearest.alongMm() : length - nearest.alongMm());
             nearest = nearer ? crossing : nearest;
         }
         if (nearest != null && nearest.alongMm() > MEET_MM && nearest.alongMm() < length - MEET_MM) {
@@ -245,8 +239,7 @@ final class Assembly {
         }
         Point foot = on.plus(along.times(end.minus(on).dot(along)));
         double at = atItsStart ? item.stretch.fromMm() : item.stretch.toMm();
-        Item fill = new Item(
-                new Stretch(item.stretch.edge(), at, at), Optional.empty(), Optional.of(RULED));
+        Item fill = new Item(new Stretch(item.stretch.edge(), at, at), Optional.empty(), Optional.of(RULED));
         fill.path = Optional.of(Path.of(atItsStart ? new Line(foot, end) : new Line(end, foot)));
         return atItsStart ? List.of(fill, item) : List.of(item, fill);
     }

@@ -36,7 +36,8 @@ final class Inner {
         boolean known =
                 switch (remark.kind()) {
                     case LANDMARK -> piece.landmark(remark.name()).isPresent();
-                    case DART_POINT -> piece.darts().stream().anyMatch(dart -> dart.name().equals(remark.name()));
+                    case DART_POINT ->
+                        piece.darts().stream().anyMatch(dart -> dart.name().equals(remark.name()));
                     case LEVEL ->
                         piece.levels().stream()
                                 .anyMatch(level -> level.name().word().equals(remark.name()));
@@ -84,14 +85,14 @@ final class Inner {
     }
 
     Landmark landmark(Landmark landmark) {
-        return new Landmark(
-                landmark.name(), at(landmark.at()).plus(anew(Step.Inside.LANDMARK, landmark.name())));
+        return new Landmark(landmark.name(), at(landmark.at()).plus(anew(Step.Inside.LANDMARK, landmark.name())));
     }
 
     Level level(Level level) {
         return new Level(
                 level.name(),
-                at(new Point(0, level.y())).y() + anew(Step.Inside.LEVEL, level.name().word()).y());
+                at(new Point(0, level.y())).y()
+                        + anew(Step.Inside.LEVEL, level.name().word()).y());
     }
 
     /** How far the point of a dart is marked from where it would lie. */

@@ -162,7 +162,9 @@ final class Parts {
                     piece.name(),
                     stretch.edge(),
                     "the line from " + stretch.fromMm() + " to " + stretch.toMm() + " mm is on "
-                            + (on == 0 ? "what was not cut loose" : parts.get(on - 1).cut.part())
+                            + (on == 0
+                                    ? "what was not cut loose"
+                                    : parts.get(on - 1).cut.part())
                             + ", which is not in the hand.");
         }
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.Edge;
-import trueseam.garment.pattern.Grain;
 import trueseam.garment.pattern.Landmark;
 import trueseam.garment.pattern.Level;
 import trueseam.garment.pattern.Marking;

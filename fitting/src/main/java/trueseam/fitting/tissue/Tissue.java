@@ -8,7 +8,6 @@ import java.util.Optional;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Motion;
 import trueseam.geometry.OutOfReachException;
-import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
 
@@ -181,8 +180,7 @@ public final class Tissue implements StepReader<Void> {
     private Motion along(Point centre, Spot about, Motion pose, Spot spot, double alongMm) {
         Motion quarter = Motion.pivot(Point.ORIGIN, -Math.PI / 2);
         try {
-            Motion turned =
-                    Motion.pivotAcross(quarter.apply(centre), quarter.apply(pose.apply(spot.at())), alongMm);
+            Motion turned = Motion.pivotAcross(quarter.apply(centre), quarter.apply(pose.apply(spot.at())), alongMm);
             return Motion.pivot(centre, turned.turnRad());
         } catch (OutOfReachException e) {
             throw new BeyondReachException(piece.name(), about, spot, e);

@@ -104,7 +104,7 @@ public record SeamEnds(
         return corner(pattern.piece(second.piece()), second.edge(), secondAtStart);
     }
 
-    private static Point corner(Piece piece, String edge, boolean atStart) {
+    static Point corner(Piece piece, String edge, boolean atStart) {
         return atStart
                 ? piece.edge(edge).path().start()
                 : piece.edge(edge).path().end();

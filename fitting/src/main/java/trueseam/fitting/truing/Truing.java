@@ -24,9 +24,10 @@ public final class Truing {
      *
      * @param original the pattern before
      * @param altered the pattern after
+     * @param openings where pieces were cut and opened
      * @return every pair of ends that meet when sewn, with how far each went
      */
-    public static List<LevelShift> levels(Pattern original, Pattern altered) {
+    public static List<LevelShift> levels(Pattern original, Pattern altered, List<Opening> openings) {
         List<LevelShift> shifts = new ArrayList<>();
         for (SeamEnds ends : SeamEnds.of(original)) {
             Piece first = original.piece(ends.first().piece());
@@ -37,12 +38,28 @@ public final class Truing {
                     ends.seam(),
                     ends.word(),
                     ends.first(),
-                    ends.firstCorner(altered).y() - ends.firstCorner(original).y(),
+                    ends.firstCorner(altered).y()
+                            - ends.firstCorner(original).y()
+                            - opened(openings, ends.first(), ends.firstAtStart()),
                     ends.second(),
-                    ends.secondCorner(altered).y() - ends.secondCorner(original).y(),
+                    ends.secondCorner(altered).y()
+                            - ends.secondCorner(original).y()
+                            - opened(openings, ends.second(), ends.secondAtStart()),
                     ends));
         }
         return List.copyOf(shifts);
+    }
+
+    /** How far openings carried a corner up. */
+    private static double opened(List<Opening> openings, EdgeRef ref, boolean atStart) {
+        double up = 0;
+        for (Opening opening : openings) {
+            if (opening.before().name().equals(ref.piece())) {
+                up += SeamEnds.corner(opening.after(), ref.edge(), atStart).y()
+                        - SeamEnds.corner(opening.before(), ref.edge(), atStart).y();
+            }
+        }
+        return up;
     }
 
     /**

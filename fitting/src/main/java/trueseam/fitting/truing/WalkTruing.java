@@ -87,15 +87,17 @@ final class WalkTruing {
         return seam.first().size() == 1 && seam.second().size() == 1;
     }
 
-    /** Each armhole takes its share by its length. */
+    /** Each armhole gets back what it lost itself; what the cap changed is shared by length. */
     private void fillArmholes(List<EdgeRef> armholes, double longerMm) {
         double whole = altered.sewnLength(armholes);
+        double lost = original.sewnLength(armholes) - whole;
         for (EdgeRef ref : armholes) {
             Piece piece = altered.piece(ref.piece());
             Edge edge = piece.edge(ref.edge());
-            double length = edge.length();
-            if (piece.dartsOn(edge.name()).isEmpty()) {
-                redrawHollow(piece, edge, longerMm * length / whole);
+            double own = original.piece(ref.piece()).sewnLength(ref.edge()) - piece.sewnLength(ref.edge());
+            double wanted = own + (longerMm - lost) * edge.length() / whole;
+            if (piece.dartsOn(edge.name()).isEmpty() && Math.abs(wanted) > LEAVE_MM) {
+                redrawHollow(piece, edge, wanted);
             }
         }
     }

@@ -7,6 +7,7 @@ import trueseam.fitting.alteration.Alteration;
 import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.tissue.AlteredPiece;
 import trueseam.fitting.truing.LevelShift;
+import trueseam.fitting.truing.Opening;
 import trueseam.fitting.truing.Truing;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
@@ -72,25 +73,39 @@ public record WorkedPattern(
         if (work.isEmpty()) {
             return this;
         }
-        List<AlteredPiece> after = new ArrayList<>();
+        List<AlteredPiece> all = new ArrayList<>();
         List<Chapter> done = new ArrayList<>(chapters);
         List<Piece> changed = new ArrayList<>();
         for (AlteredPiece piece : pieces) {
             AlteredPiece next = piece;
             for (PieceWork one : work) {
                 if (one.piece().equals(piece.now().name())) {
-                    done.add(new Chapter(title, next.now(), one.steps(), truing));
-                    next = next.then(one.steps());
+                    AlteredPiece after = next.then(one.steps());
+                    done.add(new Chapter(title, next.now(), after.now(), one.steps(), truing));
+                    next = after;
                 }
             }
             changed.add(next.now());
-            after.add(next);
+            all.add(next);
         }
-        return new WorkedPattern(original, altered.withPieces(changed), after, done, levels);
+        return new WorkedPattern(original, altered.withPieces(changed), all, done, levels);
+    }
+
+    /**
+     * How far the ends of side seams that meet were moved apart, as the pattern is now.
+     *
+     * @return every pair of ends
+     */
+    public List<LevelShift> apart() {
+        List<Opening> openings = chapters.stream()
+                .filter(Chapter::isOpening)
+                .map(chapter -> new Opening(chapter.before(), chapter.after()))
+                .toList();
+        return Truing.levels(original, altered, openings);
     }
 
     private WorkedPattern trued() {
-        List<LevelShift> apart = Truing.levels(this.original, this.altered);
+        List<LevelShift> apart = apart();
         WorkedPattern level = then("True the levels across the seams", Truing.levelWork(pieces, altered, apart), true);
         WorkedPattern worked = new WorkedPattern(original, level.altered, level.pieces, level.chapters, apart);
         // Two rounds: a corner whose two edges both bend is drawn one edge after the other.

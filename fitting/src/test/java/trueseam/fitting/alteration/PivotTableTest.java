@@ -15,7 +15,6 @@ import trueseam.fitting.tissue.StepList;
 import trueseam.fitting.tissue.Tissue;
 import trueseam.fitting.tissue.Until;
 import trueseam.fitting.truing.LevelShift;
-import trueseam.fitting.truing.Truing;
 import trueseam.fitting.work.WorkedPattern;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Grain;
@@ -109,7 +108,7 @@ class PivotTableTest {
         assertThat(underarm.firstMm()).isCloseTo(2.4454, within(5e-4));
         assertThat(underarm.secondMm()).isCloseTo(3.2877, within(5e-4));
         assertThat(Math.abs(underarm.apartMm())).isCloseTo(0.84, within(5e-3));
-        assertThat(Truing.levels(worked.original(), worked.altered()))
+        assertThat(worked.apart())
                 .allSatisfy(l -> assertThat(Math.abs(l.apartMm())).isLessThan(0.5));
     }
 

@@ -113,11 +113,7 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
 
         private static UntilFigure moved(String until, Spot spot, double mm) {
             return new UntilFigure(
-                    until,
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.of(SpotFigure.of(spot)),
-                    OptionalDouble.of(mm));
+                    until, Optional.empty(), Optional.empty(), Optional.of(SpotFigure.of(spot)), OptionalDouble.of(mm));
         }
     }
 
@@ -173,8 +169,7 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
             String step, String words, String kind, String name, double acrossMm, double alongMm, PoseFigure pose)
             implements Figure {}
 
-    record NewDartFigure(
-            String step, String words, String name, StretchFigure mouth, SpotFigure point, PoseFigure pose)
+    record NewDartFigure(String step, String words, String name, StretchFigure mouth, SpotFigure point, PoseFigure pose)
             implements Figure {}
 
     record StraightenFigure(String step, String words, String edge, PoseFigure pose) implements Figure {}

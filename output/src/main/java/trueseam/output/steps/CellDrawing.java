@@ -146,8 +146,8 @@ final class CellDrawing {
 
     private void turning(Canvas view, Frame frame, Point pin, Optional<Place> met) {
         double turn = frame.before().inverse().then(frame.pose()).turnRad();
-        Point far = met.map((Place place) -> frame.pose().apply(place.on(piece)))
-                .orElseGet(() -> farthest(frame, pin));
+        Point far =
+                met.map((Place place) -> frame.pose().apply(place.on(piece))).orElseGet(() -> farthest(frame, pin));
         if (turn != 0 && !far.isNear(pin, 1)) {
             TableSymbols.turning(view, pin, pin.towards(far, 0.72), turn, ARROW_MM);
         }

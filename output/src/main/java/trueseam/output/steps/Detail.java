@@ -163,7 +163,7 @@ record Detail(int step, Point from, Point to, String label, boolean moves) {
                     ruler.show(last.path().length()) + " long",
                     false));
         }
-    
+
         @Override
         public Optional<Detail> cut(Step.Cut step) {
             return Optional.empty();
@@ -218,7 +218,7 @@ record Detail(int step, Point from, Point to, String label, boolean moves) {
         public Optional<Detail> newDart(Step.NewDart step) {
             return Optional.empty();
         }
-    
+
         @Override
         public Optional<Detail> straighten(Step.Straighten step) {
             return Optional.empty();

@@ -311,7 +311,8 @@ public final class StepWords implements StepReader<String> {
 
     @Override
     public String newDart(Step.NewDart step) {
-        return "Make the opening at " + names.place(step.mouth().edge(), step.mouth().fromMm())
+        return "Make the opening at "
+                + names.place(step.mouth().edge(), step.mouth().fromMm())
                 + " into a dart that points to the " + step.point().word() + ": the " + step.name()
                 + ", both legs of one length.";
     }

@@ -116,7 +116,9 @@ final class TableDrawing {
         for (Frame.Lying lying : frame.paper()) {
             notches(
                     canvas,
-                    riding.ticks().stream().filter(tick -> isOn(lying, tick.at())).toList(),
+                    riding.ticks().stream()
+                            .filter(tick -> isOn(lying, tick.at()))
+                            .toList(),
                     lying.pose(),
                     TableSymbols.PATTERN.gray());
         }

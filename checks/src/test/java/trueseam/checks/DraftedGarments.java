@@ -1,0 +1,29 @@
+package trueseam.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import trueseam.drafting.DraftEase;
+import trueseam.drafting.DraftFigure;
+import trueseam.drafting.Shells;
+import trueseam.garment.pattern.Pattern;
+import trueseam.intake.size.SizeTables;
+
+/** The drafted garments that the checks alter. */
+final class DraftedGarments {
+
+    private DraftedGarments() {}
+
+    /** Bodice, dress, skirt and trousers in sizes of the misses' table. */
+    static List<Pattern> inSizes(String... sizes) {
+        List<Pattern> all = new ArrayList<>();
+        for (String size : sizes) {
+            DraftFigure figure = DraftFigure.of(SizeTables.named("misses"), size);
+            DraftEase ease = DraftEase.fitted();
+            all.add(Shells.bodice(figure, ease));
+            all.add(Shells.dress(figure, ease));
+            all.add(Shells.skirt(figure, ease));
+            all.add(Shells.trousers(figure, ease));
+        }
+        return all;
+    }
+}
