@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -183,8 +184,19 @@ public final class Region {
         return new Region(area.buffer(marginMm));
     }
 
+    /** Areas that only touch along a line or at a point have nothing in common: lines and points are left out. */
     private Region overlay(Region other, int operation) {
-        return new Region(OverlayNGRobust.overlay(area, other.area, operation));
+        Geometry found = OverlayNGRobust.overlay(area, other.area, operation);
+        if (found instanceof Polygon || found instanceof MultiPolygon) {
+            return new Region(found);
+        }
+        List<Polygon> areas = new ArrayList<>();
+        for (int i = 0; i < found.getNumGeometries(); i++) {
+            if (found.getGeometryN(i) instanceof Polygon polygon) {
+                areas.add(polygon);
+            }
+        }
+        return new Region(FACTORY.createMultiPolygon(areas.toArray(Polygon[]::new)));
     }
 
     /**

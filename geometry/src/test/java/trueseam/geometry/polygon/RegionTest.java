@@ -44,6 +44,29 @@ class RegionTest {
         assertThat(a.contains(new Point(10.001, 4))).isFalse();
     }
 
+    /** A notched bar overlaps the square with one tooth and touches it with its other, lower tooth. */
+    @Test
+    void areasThatAlsoTouchAlongALineKeepOnlyTheCommonArea() {
+        Region square = Region.within(square(0, 0, 10), 0.01);
+        Path bar = Path.through(
+                new Point(0, 8),
+                new Point(4, 8),
+                new Point(4, 12),
+                new Point(6, 12),
+                new Point(6, 10),
+                new Point(10, 10),
+                new Point(10, 15),
+                new Point(0, 15),
+                new Point(0, 8));
+        Region common = square.intersection(Region.within(bar, 0.01));
+        assertThat(common.areaMm2()).isCloseTo(8, within(1e-9));
+        // What was in common goes on being an area that others can be laid over.
+        assertThat(common.union(Region.within(square(5, 5, 2), 0.01)).areaMm2()).isCloseTo(12, within(1e-9));
+        Region touching = square.intersection(Region.within(square(10, 0, 10), 0.01));
+        assertThat(touching.isEmpty()).isTrue();
+        assertThat(touching.union(square).areaMm2()).isCloseTo(100, within(1e-9));
+    }
+
     @Test
     void aHoleComesBackClockwiseAfterItsOutline() {
         Region ring = Region.within(square(0, 0, 10), 0.01).difference(Region.within(square(4, 4, 2), 0.01));
