@@ -2,11 +2,13 @@ package trueseam.output.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Path;
 import trueseam.geometry.offset.Margin;
 import trueseam.geometry.offset.Offset;
+import trueseam.geometry.polygon.Region;
 
 /** Where a piece is cut: each stitching edge with its own allowance, corners mitred, nothing added at a fold. */
 public final class CuttingLine {
@@ -15,6 +17,16 @@ public final class CuttingLine {
     static final double TOLERANCE_MM = 0.01;
 
     private CuttingLine() {}
+
+    /**
+     * The cutting line of a piece, if it has one.
+     *
+     * @param piece any piece
+     * @return its cutting line, or nothing if the outline crosses itself: what lies in and out cannot be told then
+     */
+    public static Optional<Path> find(Piece piece) {
+        return Region.faultOf(piece.outline(), TOLERANCE_MM).isPresent() ? Optional.empty() : Optional.of(of(piece));
+    }
 
     /**
      * The cutting line of a piece.

@@ -14,8 +14,8 @@ import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Level;
-import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Piece;
+import trueseam.output.words.LineWords;
 
 /**
  * What a dressmaker calls the edges of a piece and the places on them: corners by the edges that meet there, dart legs, levels,
@@ -194,21 +194,10 @@ final class PlaceNames {
     Optional<String> levelAt(double y) {
         for (Level level : piece.levels()) {
             if (Math.abs(level.y() - y) <= SAME_PLACE_MM) {
-                return Optional.of(line(level.name()));
+                return Optional.of(LineWords.of(level.name()));
             }
         }
         return Optional.empty();
-    }
-
-    private static String line(LevelName level) {
-        return switch (level) {
-            case ABOVE_KNEE -> "line above the knee";
-            case BELOW_KNEE -> "line below the knee";
-            case ABOVE_ELBOW -> "line above the elbow";
-            case BELOW_ELBOW -> "line below the elbow";
-            case BODICE_LENGTH, SKIRT_LENGTH, CROTCH_DEPTH -> level.word() + " line";
-            case ACROSS, BUST, WAIST, HIP, CROTCH, KNEE, BICEP, ELBOW -> level.word() + " level";
-        };
     }
 
     /** For example {@code the armhole from the underarm point to the shoulder point}. */

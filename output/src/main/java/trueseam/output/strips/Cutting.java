@@ -2,41 +2,54 @@ package trueseam.output.strips;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Motion;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Segment;
+import trueseam.geometry.Vec;
 import trueseam.geometry.polygon.Region;
 import trueseam.output.drawing.Shapes;
 
-/** Cuts slivers that are too long for a sheet, or that go round a corner of the piece, and numbers where the parts meet. */
+/** Cuts strips that are too long for a sheet, or that go round a corner of the piece, and numbers where the parts meet. */
 final class Cutting {
 
     /** A part that fits on a sheet, how it is turned to stand upright, and its bounds then. */
     record Strip(Sliver sliver, Motion turn, Bounds bounds) {}
 
-    /** Wider ones are cut unless they fill their box: they go round a corner. */
+    /** Wider ones are cut at the corners they go round, unless they fill their box. */
     private static final double WIDEST_MM = 70;
 
     /** Crumbs of no use to anybody, mm². */
     private static final double CRUMB_MM2 = 0.5;
 
+    /** A long strip is cut where the sheet ends, so that the rests fill the sheets up; but no rest is shorter, mm. */
+    private static final double SHORTEST_MM = 60;
+
+    private static final double SLACK_MM = 0.1;
     private static final double FAR_MM = 10_000;
 
     private final double width;
     private final double height;
+    private final Map<String, List<Corners.Cut>> corners;
     private final List<Strip> strips = new ArrayList<>();
     private int joins;
 
-    private Cutting(double width, double height) {
+    private Cutting(double width, double height, Map<String, List<Corners.Cut>> corners) {
         this.width = width;
         this.height = height;
+        this.corners = corners;
     }
 
-    /** Strips no larger than a sheet's room. */
-    static List<Strip> toFit(List<Sliver> slivers, double width, double height) {
-        Cutting cutting = new Cutting(width, height);
+    /**
+     * Strips no larger than a sheet's room.
+     *
+     * @param corners the cuts at the corners of each piece
+     */
+    static List<Strip> toFit(
+            List<Sliver> slivers, double width, double height, Map<String, List<Corners.Cut>> corners) {
+        Cutting cutting = new Cutting(width, height, corners);
         slivers.forEach(cutting::add);
         return List.copyOf(cutting.strips);
     }
@@ -45,34 +58,80 @@ final class Cutting {
         Motion turn = upright(sliver.paper());
         Bounds b = bounds(sliver.paper(), turn);
         boolean fits = b.width() <= width && b.height() <= height;
-        if (fits && (b.width() <= WIDEST_MM || sliver.paper().areaMm2() > b.width() * b.height() / 2)) {
+        boolean slim = b.width() <= WIDEST_MM || sliver.paper().areaMm2() > b.width() * b.height() / 2;
+        if (fits && slim) {
             strips.add(new Strip(sliver, turn, b));
             return;
         }
-        double y = b.centre().y();
-        Motion back = turn.inverse();
-        List<Sliver.Join> marks = new ArrayList<>(sliver.joins());
-        Region cut = sliver.paper().intersection(slab(y - 0.01, y + 0.01, back));
-        for (Region crossing : Sliver.parts(cut)) {
-            joins++;
-            marks.add(new Sliver.Join(joins, back.apply(bounds(crossing, turn).centre())));
+        for (Corners.Cut cut : corners.getOrDefault(sliver.piece(), List.of())) {
+            List<Region> parts = worthwhile(sliver, Sliver.parts(sliver.paper().difference(cut.slit())));
+            if (parts.size() > 1) {
+                addParts(sliver, cut, parts);
+                return;
+            }
         }
-        for (Region half : List.of(slab(-FAR_MM, y, back), slab(y, FAR_MM, back))) {
-            for (Region paper : Sliver.parts(sliver.paper().intersection(half))) {
-                Region area = sliver.area().intersection(paper);
-                if (area.areaMm2() > CRUMB_MM2) {
-                    Region near = paper.grown(0.1);
-                    List<Sliver.Join> here =
-                            marks.stream().filter(m -> near.contains(m.at())).toList();
-                    add(new Sliver(sliver.piece(), sliver.oldLine(), sliver.added(), area, paper, here));
+        if (fits) {
+            strips.add(new Strip(sliver, turn, b));
+            return;
+        }
+        shorten(sliver, turn, b);
+    }
+
+    /** The parts, if each holds enough of the sliver to be a strip of its own. */
+    private static List<Region> worthwhile(Sliver sliver, List<Region> parts) {
+        for (Region part : parts) {
+            Region area = sliver.area().intersection(part);
+            if (area.areaMm2() <= CRUMB_MM2) {
+                return List.of();
+            }
+            Bounds b = bounds(area, upright(area));
+            if (b.height() < SHORTEST_MM) {
+                return List.of();
+            }
+        }
+        return parts;
+    }
+
+    private void addParts(Sliver sliver, Corners.Cut cut, List<Region> parts) {
+        List<Sliver.Join> marks = marked(sliver, cut);
+        for (Region part : parts) {
+            add(sliver.within(part, marks));
+        }
+    }
+
+    /** The joins there are and a new one at each crossing of a cut. */
+    private List<Sliver.Join> marked(Sliver sliver, Corners.Cut cut) {
+        List<Sliver.Join> marks = new ArrayList<>(sliver.joins());
+        Motion along = Motion.pivot(Point.ORIGIN, -cut.across().angle());
+        for (Region crossing : Sliver.parts(sliver.paper().intersection(cut.slit()))) {
+            joins++;
+            Point middle = along.inverse().apply(bounds(crossing, along).centre());
+            marks.add(new Sliver.Join(joins, middle, cut.across()));
+        }
+        return marks;
+    }
+
+    private void shorten(Sliver sliver, Motion turn, Bounds b) {
+        boolean across = b.height() > height;
+        double at = across
+                ? Math.min(b.minY() + height - SLACK_MM, b.maxY() - SHORTEST_MM)
+                : b.centre().x();
+        Vec over = turn.inverse().apply(across ? new Vec(0, 1) : new Vec(1, 0));
+        Corners.Cut cut = new Corners.Cut(slab(across, at - 0.01, at + 0.01, turn.inverse()), over);
+        List<Sliver.Join> marks = marked(sliver, cut);
+        for (Region half :
+                List.of(slab(across, at, FAR_MM, turn.inverse()), slab(across, -FAR_MM, at, turn.inverse()))) {
+            for (Region part : Sliver.parts(sliver.paper().intersection(half))) {
+                if (sliver.area().intersection(part).areaMm2() > CRUMB_MM2) {
+                    add(sliver.within(part, marks));
                 }
             }
         }
     }
 
-    private static Region slab(double low, double high, Motion back) {
-        return Region.within(
-                Shapes.rectangle(new Bounds(-FAR_MM, low, FAR_MM, high)).moved(back), 0.001);
+    private static Region slab(boolean across, double low, double high, Motion back) {
+        Bounds area = across ? new Bounds(-FAR_MM, low, FAR_MM, high) : new Bounds(low, -FAR_MM, high, FAR_MM);
+        return Region.within(Shapes.rectangle(area).moved(back), 0.001);
     }
 
     /** The turn, to two degrees, after which an area is narrowest. */

@@ -5,9 +5,7 @@ import java.util.List;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Point;
 import trueseam.output.drawing.Canvas;
-import trueseam.output.drawing.Dash;
 import trueseam.output.drawing.Lettering;
-import trueseam.output.drawing.Pen;
 import trueseam.output.drawing.Typeface;
 import trueseam.output.print.TestSquares;
 
@@ -17,14 +15,11 @@ import trueseam.output.print.TestSquares;
  * @param title what the strips are for
  * @param schematic whether there is no digital pattern to take strips from
  * @param strips the strips
+ * @param uncut the pieces whose outline crosses itself
  * @param failures the proofs that do not hold, each a sentence
  */
-record StripCover(String title, boolean schematic, List<Cutting.Strip> strips, List<String> failures) {
-
-    static final Pen CUT = Pen.of(0.4);
-    static final Pen OLD = Pen.of(0.4).with(Dash.DASHED);
-    static final Pen FINE = Pen.of(0.2);
-    static final Pen AWAY = Pen.of(0.15).gray(0.5);
+record StripCover(
+        String title, boolean schematic, List<Cutting.Strip> strips, List<String> uncut, List<String> failures) {
 
     private static final Lettering HEAD = Lettering.of(6).heavy();
     private static final Lettering BODY = Lettering.of(3.4);
@@ -37,16 +32,13 @@ record StripCover(String title, boolean schematic, List<Cutting.Strip> strips, L
             words.add(
                     "There is no digital pattern of this tissue, so no strips can be printed to its lines. Work by the"
                             + " step sheet.");
-        } else if (strips.isEmpty()) {
+        } else if (strips.isEmpty() && uncut.isEmpty()) {
             words.add("Nothing changes at any cutting line: there is nothing to tape on and nothing to cut away.");
-        } else {
-            words.add(
-                    "Cut each strip out along its solid outline. Lay its dashed line on the old cutting line of the tissue."
-                            + " Tape on: the margin of 10 mm beyond the dashed line goes under the tissue. Fold or cut away: the"
-                            + " hatched part shows what the tissue loses; its margin lies beyond the old cutting line.");
-            words.add("Parts with the same join number are put together there first, edge to edge.");
-            words.add("Strips change the outline only. Darts, notches and lines inside a piece may have moved too: take"
-                    + " them from the step sheet or the full-size print.");
+        } else if (!strips.isEmpty()) {
+            words.addAll(howTo());
+        }
+        for (String piece : uncut) {
+            words.add("No strips for the " + piece + ": its outline crosses itself, so it has no cutting line.");
         }
         if (!failures.isEmpty()) {
             words.add("Do not cut this yet: not every proof holds.");
@@ -63,6 +55,43 @@ record StripCover(String title, boolean schematic, List<Cutting.Strip> strips, L
                 "Clothes for children: follow the safety rules of your country for cords, ties and small parts, and for"
                         + " flame safety of nightwear.");
         return words;
+    }
+
+    private List<String> howTo() {
+        List<String> words = new ArrayList<>();
+        words.add(
+                "Cut each strip out along its solid outline. It bears a number in a ring and, beside it, where it goes."
+                        + " Work piece by piece in the order of the numbers: first along the lines across the piece, then at its"
+                        + " edges. Strips are made to the cutting line of the tissue.");
+        if (any(StripKind.INSERT)) {
+            words.add(
+                    "Insert: cut the tissue apart along its line, and tape its two cut edges to the dashed lines; 10 mm of"
+                            + " the strip lie under the tissue on either side.");
+        }
+        if (any(StripKind.FOLD_OUT)) {
+            words.add(
+                    "Fold out: lay the upper dashed line on the line of the tissue, fold the tissue where the middle line"
+                            + " is, and bring the lower dashed line up to the upper. Fold all across the piece, then tape.");
+        }
+        if (any(StripKind.TAPE_ON)) {
+            words.add("Tape on: lay the dashed line on the edge of the tissue; 10 mm beyond it lie under the tissue.");
+        }
+        if (any(StripKind.CUT_AWAY)) {
+            words.add(
+                    "Fold or cut away: lay the dashed line on the edge of the tissue, the hatched part on the tissue. What"
+                            + " is hatched goes; the far side of the hatching is the new cutting line.");
+        }
+        if (strips.stream().anyMatch(s -> !s.sliver().joins().isEmpty())) {
+            words.add("Parts with the same join number are put together there first, edge to edge.");
+        }
+        words.add(
+                "Strips change the outline only. Darts, notches and lines inside a piece may have moved too: take them"
+                        + " from the step sheet or the full-size print.");
+        return words;
+    }
+
+    private boolean any(StripKind kind) {
+        return strips.stream().anyMatch(s -> s.sliver().kind() == kind);
     }
 
     double heightMm(Typeface typeface, double width) {

@@ -1,6 +1,7 @@
 package trueseam.output.strips;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -8,16 +9,15 @@ import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.proof.Proof;
 import trueseam.fitting.tissue.AlteredPiece;
 import trueseam.geometry.Bounds;
-import trueseam.geometry.Motion;
-import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
 import trueseam.output.drawing.Canvas;
-import trueseam.output.drawing.Lettering;
 import trueseam.output.drawing.PdfBook;
+import trueseam.output.print.CuttingLine;
 import trueseam.output.print.Paper;
 import trueseam.output.print.PrintOptions;
 import trueseam.output.print.Shelves;
+import trueseam.output.words.RulerLength;
 
 /** A print of only what changes: the strips to tape onto a bought tissue, and those to fold or cut away from it. */
 public final class TapeOnStrips {
@@ -28,10 +28,8 @@ public final class TapeOnStrips {
     /** Beside a strip, so that lines and joins of neighbours do not touch, mm. */
     private static final double GAP_MM = 3;
 
-    /** Left of a strip, for two lines of words, mm. */
+    /** Left of a long strip, for two lines of words, mm. */
     private static final double WORDS_MM = 8;
-
-    private static final Lettering WORDS = Lettering.of(2.8).turned(Math.PI / 2);
 
     private TapeOnStrips() {}
 
@@ -46,14 +44,17 @@ public final class TapeOnStrips {
         boolean letter = options.paper().equals(Paper.LETTER);
         Paper.Sheet paper = (Paper.Sheet) (letter ? Paper.LETTER : Paper.A4);
         Bounds room = new Bounds(0, 0, paper.widthMm(), paper.heightMm()).grown(-EDGE_MM);
-        List<Cutting.Strip> strips =
-                Cutting.toFit(slivers(fit), room.width() - 2 * GAP_MM - WORDS_MM, room.height() - 2 * GAP_MM);
+        List<Cutting.Strip> strips = strips(
+                fit,
+                new RulerLength(options.lengths()),
+                room.width() - 2 * GAP_MM - WORDS_MM,
+                room.height() - 2 * GAP_MM);
         String name = fit.worked().original().name();
         String title = "Strips for " + name + (options.label().isBlank() ? "" : ", for " + options.label());
         PdfBook book = PdfBook.titled(title, "Strips to tape onto tissue, at full size: print at 100 %.");
         List<String> failures =
                 fit.report().failures().stream().map(Proof::sentence).toList();
-        StripCover cover = new StripCover(title, fit.schematic(), strips, failures);
+        StripCover cover = new StripCover(title, fit.schematic(), strips, uncut(fit), failures);
         List<Shelves.Box> boxes = new ArrayList<>();
         boxes.add(new Shelves.Box(
                 COVER, room.width(), Math.min(room.height(), cover.heightMm(book.typeface(), room.width()))));
@@ -80,68 +81,47 @@ public final class TapeOnStrips {
                     cover.draw(page, topLeft, room.width());
                 } else {
                     int i = Integer.parseInt(spot.box().name());
-                    draw(page, strips.get(i), i + 1, topLeft);
+                    Point from = topLeft.plus(new Vec(GAP_MM, -GAP_MM));
+                    new StripDrawing(strips.get(i), i + 1).draw(page, from);
                 }
             }
         }
         return book.finished();
     }
 
-    /** What the strips are cut from; none for drafted pieces that only show the steps, which are not the dressmaker's tissue. */
-    static List<Sliver> slivers(FitResult fit) {
+    /** The strips, cut to a sheet's room; none for drafted pieces that only show the steps, which are not her own tissue. */
+    static List<Cutting.Strip> strips(FitResult fit, RulerLength ruler, double width, double height) {
         List<Sliver> slivers = new ArrayList<>();
+        Map<String, List<Corners.Cut>> corners = new HashMap<>();
         if (!fit.schematic()) {
             for (AlteredPiece piece : fit.worked().pieces()) {
-                slivers.addAll(Sliver.of(piece));
+                if (isCut(piece)) {
+                    String name = piece.now().name();
+                    slivers.addAll(Sliver.of(piece, LengthChange.of(fit.worked(), name), ruler));
+                    corners.put(name, Corners.cuts(piece.now()));
+                }
             }
         }
-        return slivers;
+        return Cutting.toFit(slivers, width, height, corners);
     }
 
-    private static String place(Cutting.Strip strip, int number) {
-        return "strip " + number + ": " + strip.sliver().place();
+    /** The altered pieces that have no cutting line. */
+    private static List<String> uncut(FitResult fit) {
+        return fit.worked().pieces().stream()
+                .filter(piece -> !isCut(piece))
+                .map(piece -> piece.now().name())
+                .toList();
+    }
+
+    private static boolean isCut(AlteredPiece piece) {
+        return CuttingLine.find(piece.original()).isPresent()
+                && CuttingLine.find(piece.now()).isPresent();
     }
 
     private static Shelves.Box box(PdfBook book, Cutting.Strip strip, int i, Bounds room) {
-        double words = Math.max(
-                book.typeface().widthOf(place(strip, i + 1), WORDS),
-                book.typeface().widthOf(strip.sliver().task(), WORDS));
-        double height = Math.max(strip.bounds().height(), words) + 2 * GAP_MM;
-        return new Shelves.Box(
-                String.valueOf(i), strip.bounds().width() + WORDS_MM + 2 * GAP_MM, Math.min(height, room.height()));
-    }
-
-    private static void draw(Canvas page, Cutting.Strip strip, int number, Point topLeft) {
-        Sliver sliver = strip.sliver();
-        Bounds b = strip.bounds();
-        Point corner = topLeft.plus(new Vec(GAP_MM + WORDS_MM, -GAP_MM - b.height()));
-        Motion onPage = strip.turn().then(Motion.slide(corner.minus(new Point(b.minX(), b.minY()))));
-        List<Path> area = moved(sliver.area().outlines(), onPage);
-        if (!sliver.added()) {
-            page.hatch(area, 2.5, Math.PI / 4, StripCover.AWAY);
-        }
-        page.stroke(moved(sliver.paper().outlines(), onPage), StripCover.CUT);
-        if (!sliver.added()) {
-            page.stroke(area, StripCover.FINE);
-        }
-        page.stroke(moved(sliver.onOldLine(), onPage), StripCover.OLD);
-        for (Sliver.Join join : sliver.joins()) {
-            Point at = onPage.apply(join.at());
-            page.line(at.plus(new Vec(0, -3)), at.plus(new Vec(0, 3)), StripCover.CUT);
-            double inward = at.y() > corner.y() + b.height() / 2 ? -5 : 3;
-            page.text(
-                    "join " + join.number(),
-                    at.plus(new Vec(0, inward)),
-                    Lettering.of(2.6).heavy().centred().backed());
-        }
-        double low = topLeft.y() - GAP_MM - Math.max(b.height(), 0);
-        double start = Math.min(low, topLeft.y() - GAP_MM - page.typeface().widthOf(sliver.task(), WORDS));
-        double left = topLeft.x() + GAP_MM + 2.4;
-        page.text(place(strip, number), new Point(left, start), WORDS);
-        page.text(sliver.task(), new Point(left + WORDS.lineMm(), start), WORDS);
-    }
-
-    private static List<Path> moved(List<Path> paths, Motion by) {
-        return paths.stream().map(p -> p.moved(by)).toList();
+        StripDrawing drawing = new StripDrawing(strip, i + 1);
+        double wide = strip.bounds().width() + drawing.wordsWideMm(book.typeface()) + 2 * GAP_MM;
+        double high = drawing.highMm(book.typeface()) + 2 * GAP_MM;
+        return new Shelves.Box(String.valueOf(i), Math.min(wide, room.width()), Math.min(high, room.height()));
     }
 }
