@@ -46,13 +46,13 @@ public record SideGirth(double bustMm, double waistMm, double hipMm, HemChoice h
      * Over how many cut edges a girth of this pattern is shared.
      *
      * @param pattern the pattern
-     * @return two for each half piece with a side edge
+     * @return two for each half piece with a side edge, one for a piece of one side that is cut once
      */
     public static int cutEdges(Pattern pattern) {
         int edges = 0;
         for (Piece piece : pattern.pieces()) {
             if (isConcerned(piece)) {
-                edges += 2;
+                edges += piece.timesAround();
             }
         }
         return edges;

@@ -23,7 +23,8 @@ import trueseam.geometry.Vec;
  *
  * <table>
  * <caption>How each measure is read (common practice)</caption>
- * <tr><td>bust, hip</td><td>across each half piece at its level, darts left out, twice</td></tr>
+ * <tr><td>bust, hip</td><td>across each half piece at its level, darts left out, twice (a whole piece, cut once and not on a
+ * fold, once; of what it has on either side, such as two shoulders, the mean)</td></tr>
  * <tr><td>waist</td><td>along each waist edge, darts left out, twice; of a dress across at the waist level</td></tr>
  * <tr><td>across front, back</td><td>centre to armhole at the level half way down the armhole, twice</td></tr>
  * <tr><td>lengths at the centre</td><td>along the grain from the neck to the waist level</td></tr>
@@ -127,7 +128,8 @@ public final class FlatPattern {
             OptionalDouble y = piece.level(level);
             if (on.test(piece.kind()) && y.isPresent()) {
                 Span.at(piece, y.getAsDouble())
-                        .ifPresent(span -> parts.add(new FlatPart(piece.name(), what, span.widthMm(), times)));
+                        .ifPresent(span -> parts.add(new FlatPart(
+                                piece.name(), what, span.widthMm(), Math.min(times, piece.timesAround()))));
             }
         }
         return parts;
@@ -142,7 +144,9 @@ public final class FlatPattern {
                 for (Edge edge : edges) {
                     mm += piece.sewnLength(edge.name());
                 }
-                parts.add(new FlatPart(piece.name(), what, mm, times));
+                boolean bothSides = piece.timesAround() == 1 && times == 1 && edges.size() == 2;
+                parts.add(new FlatPart(
+                        piece.name(), what, bothSides ? mm / 2 : mm, Math.min(times, piece.timesAround())));
             }
         }
         return parts;

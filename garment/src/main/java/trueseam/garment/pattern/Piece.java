@@ -202,6 +202,16 @@ public record Piece(
     }
 
     /**
+     * How often the outline goes round the wearer: a piece cut on the fold or cut twice is half of what it makes, a whole piece
+     * cut once is all of it.
+     *
+     * @return 2 for a half piece, 1 for a whole one
+     */
+    public int timesAround() {
+        return fold.isPresent() || cutCount > 1 ? 2 : 1;
+    }
+
+    /**
      * The outline as one closed path, anticlockwise from the start of the first edge.
      *
      * @return the stitching line

@@ -50,6 +50,36 @@ final class Boards {
                 .build();
     }
 
+    /** The same front as a whole: both sides, no fold, cut once. */
+    static Piece wholeFront(double widthMm) {
+        double w = widthMm;
+        Point neckLeft = new Point(-60, 400);
+        Point neckRight = new Point(60, 400);
+        Point base = new Point(0, 320);
+        return new PieceBuilder("front", PieceKind.BODICE_FRONT)
+                .edge("waist", EdgeRole.WAIST, Path.through(new Point(-w, 0), new Point(w, 0)), 15)
+                .edge("side left", EdgeRole.SIDE, Path.through(new Point(w, 0), new Point(w, 200)), 15)
+                .edge(
+                        "armhole left",
+                        EdgeRole.ARMHOLE,
+                        Path.through(new Point(w, 200), new Point(w - 45, 260), new Point(w - 45, 370)),
+                        15)
+                .edge("shoulder left", EdgeRole.SHOULDER, Path.through(new Point(w - 45, 370), neckRight), 15)
+                .edge("neck", EdgeRole.NECK, Path.through(neckRight, base, neckLeft), 6)
+                .edge("shoulder right", EdgeRole.SHOULDER, Path.through(neckLeft, new Point(45 - w, 370)), 15)
+                .edge(
+                        "armhole right",
+                        EdgeRole.ARMHOLE,
+                        Path.through(new Point(45 - w, 370), new Point(45 - w, 260), new Point(-w, 200)),
+                        15)
+                .edge("side right", EdgeRole.SIDE, Path.through(new Point(-w, 200), new Point(-w, 0)), 15)
+                .level(LevelName.ACROSS, 300)
+                .level(LevelName.BUST, 150)
+                .level(LevelName.WAIST, 0)
+                .grain(new Grain(new Point(30, 50), new Point(30, 250)))
+                .build();
+    }
+
     static Piece front(double widthMm) {
         return bodice("front", PieceKind.BODICE_FRONT, widthMm);
     }
@@ -89,6 +119,7 @@ final class Boards {
         Point curve = new Point(20, 760);
         Point crotch = new Point(-60, 700);
         return new PieceBuilder(name, kind)
+                .cut(2)
                 .edge("hem", EdgeRole.HEM, Path.through(hemIn, hemOut), 40)
                 .edge("outseam", EdgeRole.SIDE, Path.through(hemOut, waistOut), 15)
                 .edge("waist", EdgeRole.WAIST, Path.through(waistOut, waistIn), 15)

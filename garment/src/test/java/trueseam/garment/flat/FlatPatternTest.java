@@ -103,6 +103,22 @@ class FlatPatternTest {
         assertThat(mm(p, Measure.FRONT_WAIST_LENGTH_OVER_BUST)).isCloseTo(Math.hypot(30, 240) + 160, within(1e-9));
     }
 
+    /** A whole front, cut once and not on the fold, against the half front: the same garment. Derived. */
+    @Test
+    void aWholePieceCutOnceMeasuresLikeTheHalfPieceOnTheFold() {
+        Pattern half = Boards.pattern(Boards.front(240), Boards.back(230));
+        Pattern whole = Boards.pattern(Boards.wholeFront(240), Boards.back(230));
+        for (Measure measure : List.of(
+                Measure.BUST_GIRTH,
+                Measure.WAIST_GIRTH,
+                Measure.ACROSS_FRONT_WIDTH,
+                Measure.NECK_BASE_GIRTH,
+                Measure.SHOULDER_LENGTH,
+                Measure.ARMSCYE_GIRTH)) {
+            assertThat(mm(whole, measure)).as(measure.term()).isCloseTo(mm(half, measure), within(1e-9));
+        }
+    }
+
     @Test
     void theMeasuresOfASleeveAreNotDoubled() {
         Pattern p = bodice();
