@@ -2,11 +2,13 @@ package trueseam.fitting.alteration;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import trueseam.fitting.tissue.Direction;
 import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepList;
+import trueseam.fitting.tissue.Stretch;
 import trueseam.fitting.tissue.Until;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
@@ -14,7 +16,10 @@ import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
+import trueseam.geometry.Path;
 import trueseam.geometry.PathPlace;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
 
 /**
  * Crotch length of the front and of the back, each by its own share: the crotch point moves out or in, tapering along the
@@ -37,6 +42,9 @@ public record CrotchLength(double frontPointMm, double frontWaistMm, double back
 
     /** How much of the centre seam is drawn new into a moved waist. */
     private static final double WAIST_SHARE = 0.25;
+
+    /** The part drawn new must keep this share of its way: with less it would fold back on itself. Ours. */
+    private static final double LEAST_WAY = 0.25;
 
     @Override
     public String title() {
@@ -88,11 +96,38 @@ public record CrotchLength(double frontPointMm, double frontWaistMm, double back
         list.trace(inseam.name(), Math.min(knee, point.alongMm()), Math.max(knee, point.alongMm()));
         double whole = crotch.length();
         boolean crotchEndsThere = pointAtStart;
-        list.join(
+        Stretch drawn = new Stretch(
                 crotch.name(),
                 crotchEndsThere ? whole * (1 - REDRAWN_SHARE) : 0,
-                crotchEndsThere ? whole : whole * REDRAWN_SHARE,
-                JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
+                crotchEndsThere ? whole : whole * REDRAWN_SHARE);
+        requireRoom(piece, crotch.path(), drawn, new Vec(outward * outMm, 0), outMm, "crotch point");
+        list.join(drawn.edge(), drawn.fromMm(), drawn.toMm(), JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
+    }
+
+    /**
+     * Refuses an amount that takes away so much of the part drawn new that the curve would fold or cross itself.
+     *
+     * @param moved how its outer end moves; its inner end stays
+     */
+    private static void requireRoom(Piece piece, Path crotch, Stretch drawn, Vec moved, double amountMm, String place) {
+        boolean outerAtEnd = drawn.fromMm() > 0;
+        Point inner = crotch.pointAt(outerAtEnd ? drawn.fromMm() : drawn.toMm());
+        Point outer = crotch.pointAt(outerAtEnd ? drawn.toMm() : drawn.fromMm());
+        double way = outer.minus(inner).dot(moved.unit());
+        boolean shrinks = way < 0;
+        if (shrinks && -way - moved.length() < LEAST_WAY * -way) {
+            throw new AlterationException(
+                    piece.name(),
+                    drawn.edge(),
+                    amountMm,
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f mm are to be taken away at the %s, and the curve drawn into it would fold at more than"
+                                    + " %.0f mm; alter the crotch depth or take a smaller size.",
+                            Math.abs(amountMm),
+                            place,
+                            Math.floor((1 - LEAST_WAY) * -way)));
+        }
     }
 
     private static double kneeOn(Piece piece, Edge inseam) {
@@ -113,6 +148,10 @@ public record CrotchLength(double frontPointMm, double frontWaistMm, double back
         Edge crotch = piece.only(EdgeRole.CROTCH);
         Flank flank = new Flank(piece);
         boolean centreAtEnd = flank.upwards;
+        double whole = crotch.length();
+        Stretch drawn = new Stretch(
+                crotch.name(), centreAtEnd ? 0 : whole * (1 - WAIST_SHARE), centreAtEnd ? whole * WAIST_SHARE : whole);
+        requireRoom(piece, crotch.path(), drawn, new Vec(0, riseMm), riseMm, "waist at the centre");
         Place centre = centreAtEnd
                 ? Place.endOf(piece, waist.name(), "waist at the centre")
                 : Place.startOf(waist.name(), "waist at the centre");
@@ -120,11 +159,6 @@ public record CrotchLength(double frontPointMm, double frontWaistMm, double back
         list.add(new Step.Pin(flank.top("side waist")));
         list.add(new Step.Pivot(new Until.MeetsAlong(centre, "waist rise mark")));
         list.trace(waist.name(), 0, waist.length());
-        double whole = crotch.length();
-        list.join(
-                crotch.name(),
-                centreAtEnd ? 0 : whole * (1 - WAIST_SHARE),
-                centreAtEnd ? whole * WAIST_SHARE : whole,
-                JoinForm.curve(Direction.FREE, Direction.AS_DRAWN));
+        list.join(drawn.edge(), drawn.fromMm(), drawn.toMm(), JoinForm.curve(Direction.FREE, Direction.AS_DRAWN));
     }
 }
