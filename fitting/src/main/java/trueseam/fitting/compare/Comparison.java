@@ -23,7 +23,7 @@ import trueseam.garment.size.SizeRow;
  * <p>Rules: (1) by the table: need = body - table, for the ease is in the paper already; (2) by the flat pattern: need = body +
  * ease - flat; (3) a need no larger than the rule leaves is left, (4) unless the garment then has less than the minimum wearing
  * ease: wearing ease may not be used up to avoid an alteration (Costume construction text, Central Washington University,
- * chapters 16 and 17); (5) the dressmaker overrules all of it.
+ * chapters 16 and 17); (5) the dressmaker overrules all of it; (6) a chosen trouser length decides over the inside leg.
  */
 public final class Comparison {
 
@@ -73,7 +73,28 @@ public final class Comparison {
                 need(measure, value.get()).ifPresent(needs::add);
             }
         }
-        return List.copyOf(needs);
+        return List.copyOf(chosenLengthFirst(needs));
+    }
+
+    /**
+     * Leg and finished length of trousers are one line: the length that was chosen decides, unless she decided about the leg
+     * herself.
+     */
+    private static List<Need> chosenLengthFirst(List<Need> needs) {
+        boolean chosen = needs.stream().anyMatch(n -> n.measure() == Measure.TROUSER_LENGTH);
+        boolean legOverruled = needs.stream()
+                .anyMatch(n ->
+                        n.measure() == Measure.INSIDE_LEG_LENGTH && n.decision().overruled());
+        if (!chosen) {
+            return needs;
+        }
+        Measure yields = legOverruled ? Measure.TROUSER_LENGTH : Measure.INSIDE_LEG_LENGTH;
+        String reason = legOverruled
+                ? "Left alone, for you decided about the inside leg."
+                : "Left alone, for the trouser length that was chosen decides.";
+        return needs.stream()
+                .map(n -> n.measure() == yields ? n.with(new Decision(Verdict.LEAVE, 0, reason, true)) : n)
+                .toList();
     }
 
     private Optional<Need> need(Measure measure, BodyValue value) {

@@ -40,7 +40,8 @@ public final class Coverage {
                     Measure.BODY_RISE,
                     Measure.FRONT_CROTCH_LENGTH,
                     Measure.BACK_CROTCH_LENGTH,
-                    Measure.INSIDE_LEG_LENGTH)));
+                    Measure.INSIDE_LEG_LENGTH,
+                    Measure.TROUSER_LENGTH)));
 
     private static final Set<Measure> ONLY_SHOWN_ABOVE = EnumSet.of(
             Measure.ACROSS_FRONT_WIDTH,

@@ -51,6 +51,7 @@ public final class Sharing {
             Measure.DRESS_LENGTH,
             Measure.BODY_RISE,
             Measure.INSIDE_LEG_LENGTH,
+            Measure.TROUSER_LENGTH,
             Measure.UPPER_ARM_LENGTH,
             Measure.ARM_LENGTH,
             Measure.FRONT_CROTCH_LENGTH,

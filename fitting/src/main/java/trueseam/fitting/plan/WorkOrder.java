@@ -66,6 +66,10 @@ final class WorkOrder {
         add(all, "Length below the hip", LevelName.SKIRT_LENGTH, BELOW_HIP, below);
         add(all, "Crotch depth", LevelName.CROTCH_DEPTH, TROUSERS, amounts.of(Measure.BODY_RISE));
         double leg = amounts.of(Measure.INSIDE_LEG_LENGTH);
+        if (amounts.has(Measure.TROUSER_LENGTH)) {
+            // The depth does part of it: the outseam grows by both.
+            leg += amounts.of(Measure.TROUSER_LENGTH) - amounts.of(Measure.BODY_RISE);
+        }
         add(all, "Leg length", LevelName.ABOVE_KNEE, TROUSERS, leg / 2);
         add(all, "Leg length", LevelName.BELOW_KNEE, TROUSERS, leg / 2);
         double arm = amounts.of(Measure.ARM_LENGTH);
