@@ -47,6 +47,11 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
     }
 
     @Override
+    public boolean changesCapEase() {
+        return cap == CapChoice.KEEP_CAP_HEIGHT && totalMm != 0;
+    }
+
+    @Override
     public List<PieceWork> work(Pattern pattern) {
         List<PieceWork> work = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {

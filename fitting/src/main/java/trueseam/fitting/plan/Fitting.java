@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import trueseam.fitting.alteration.CapChoice;
 import trueseam.fitting.alteration.SideGirth;
 import trueseam.fitting.compare.Comparison;
 import trueseam.fitting.compare.Coverage;
@@ -170,8 +169,10 @@ public final class Fitting {
         }
         List<Change> changes = Sharing.changes(needs, SideGirth.cutEdges(pattern));
         findings.addAll(Sharing.warnings(changes, choices.show()));
-        boolean capAsked = choices.cap() == CapChoice.KEEP_CAP_HEIGHT && solved.amounts.has(Measure.UPPER_ARM_GIRTH);
-        FitReport report = Prover.prove(solved.worked, targets(needs), capAsked);
+        if (typed.isEmpty()) {
+            findings.addAll(AlsoMoved.findings(needs, drawn, solved.worked.altered(), choices.show()));
+        }
+        FitReport report = Prover.prove(solved.worked, targets(needs), solved.worked.capEaseAsked());
         return new FitResult(
                 body,
                 kind,

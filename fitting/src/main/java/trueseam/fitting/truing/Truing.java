@@ -145,9 +145,10 @@ public final class Truing {
      *
      * @param original the pattern before
      * @param altered the altered pattern
+     * @param capEaseAsked whether a change of cap ease was asked for: then the armhole does not follow the cap
      * @return the work; none where every seam walks as before
      */
-    public static List<PieceWork> walkWork(Pattern original, Pattern altered) {
-        return new WalkTruing(original, altered).work();
+    public static List<PieceWork> walkWork(Pattern original, Pattern altered, boolean capEaseAsked) {
+        return new WalkTruing(original, altered, capEaseAsked).work();
     }
 }

@@ -34,9 +34,6 @@ final class WalkTruing {
     /** A cap that fits its armhole as nearly as this is left: a fifth of what the proof allows. */
     private static final double LEAVE_CAP_MM = 0.1;
 
-    /** Smoothing never changes a cap seam by more than this; a larger change was asked for: 3 mm, ours. */
-    private static final double SMOOTHED_CAP_MM = 3;
-
     /** Parts of an armhole from the underarm up, as shares of its length. */
     private static final double[][] HOLLOWS = {{0.2, 0.65}, {0.12, 0.5}, {0.05, 0.45}, {0.02, 0.6}};
 
@@ -48,18 +45,23 @@ final class WalkTruing {
 
     private final Pattern original;
     private final Pattern altered;
+    private final boolean capEaseAsked;
     private final Map<String, StepList> lists = new LinkedHashMap<>();
 
-    WalkTruing(Pattern original, Pattern altered) {
+    /**
+     * @param capEaseAsked a cap that was given more or less to ease in keeps it: the armhole must not follow
+     */
+    WalkTruing(Pattern original, Pattern altered, boolean capEaseAsked) {
         this.original = original;
         this.altered = altered;
+        this.capEaseAsked = capEaseAsked;
     }
 
     List<PieceWork> work() {
         for (Seam seam : original.seams()) {
             double longer = altered.mismatchMm(seam) - original.mismatchMm(seam);
             if (roleOf(seam.first()) == EdgeRole.ARMHOLE) {
-                if (Math.abs(longer) > LEAVE_CAP_MM && !isCapAlteredInLength(seam)) {
+                if (Math.abs(longer) > LEAVE_CAP_MM && !capEaseAsked) {
                     fillArmholes(seam.first(), longer);
                 }
             } else if (isPlain(seam) && Math.abs(longer) > LEAVE_MM) {
@@ -71,11 +73,6 @@ final class WalkTruing {
         List<PieceWork> work = new ArrayList<>();
         lists.forEach((piece, list) -> work.add(new PieceWork(piece, list.finished())));
         return work;
-    }
-
-    /** A cap that was given more or less to ease in keeps it: the armhole must not follow. */
-    private boolean isCapAlteredInLength(Seam seam) {
-        return Math.abs(altered.sewnLength(seam.second()) - original.sewnLength(seam.second())) > SMOOTHED_CAP_MM;
     }
 
     private EdgeRole roleOf(List<EdgeRef> side) {

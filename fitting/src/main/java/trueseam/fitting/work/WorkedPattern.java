@@ -20,9 +20,15 @@ import trueseam.garment.pattern.Piece;
  * @param pieces each piece with the origin of every part of its outline, in the order of the pattern
  * @param chapters what was done, in order
  * @param levels ends of seams that a pivot had moved apart, before they were trued
+ * @param capEaseAsked whether a change of cap ease was asked for
  */
 public record WorkedPattern(
-        Pattern original, Pattern altered, List<AlteredPiece> pieces, List<Chapter> chapters, List<LevelShift> levels) {
+        Pattern original,
+        Pattern altered,
+        List<AlteredPiece> pieces,
+        List<Chapter> chapters,
+        List<LevelShift> levels,
+        boolean capEaseAsked) {
 
     // Immutable.
     public WorkedPattern {
@@ -43,7 +49,8 @@ public record WorkedPattern(
                 pattern,
                 pattern.pieces().stream().map(AlteredPiece::of).toList(),
                 List.of(),
-                List.of());
+                List.of(),
+                false);
     }
 
     /**
@@ -56,7 +63,8 @@ public record WorkedPattern(
     public static WorkedPattern altered(Pattern pattern, List<? extends Alteration> alterations) {
         WorkedPattern worked = of(pattern);
         for (Alteration alteration : alterations) {
-            worked = worked.then(alteration.title(), alteration.work(worked.altered()), false);
+            worked = worked.then(alteration.title(), alteration.work(worked.altered()), false)
+                    .asking(alteration.changesCapEase());
         }
         return worked.trued();
     }
@@ -88,7 +96,7 @@ public record WorkedPattern(
             changed.add(next.now());
             all.add(next);
         }
-        return new WorkedPattern(original, altered.withPieces(changed), all, done, levels);
+        return new WorkedPattern(original, altered.withPieces(changed), all, done, levels, capEaseAsked);
     }
 
     /**
@@ -104,15 +112,20 @@ public record WorkedPattern(
         return Truing.levels(original, altered, openings);
     }
 
+    private WorkedPattern asking(boolean capEase) {
+        return new WorkedPattern(original, altered, pieces, chapters, levels, capEaseAsked || capEase);
+    }
+
     private WorkedPattern trued() {
         List<LevelShift> apart = apart();
         WorkedPattern level = then("True the levels across the seams", Truing.levelWork(pieces, altered, apart), true);
-        WorkedPattern worked = new WorkedPattern(original, level.altered, level.pieces, level.chapters, apart);
+        WorkedPattern worked =
+                new WorkedPattern(original, level.altered, level.pieces, level.chapters, apart, capEaseAsked);
         // Two rounds: a corner whose two edges both bend is drawn one edge after the other.
         for (int round = 0; round < 2; round++) {
             worked = worked.then("Smooth what the pivots bent", Truing.smoothingWork(worked.pieces), true);
         }
-        worked = worked.then("Walk the seams", Truing.walkWork(original, worked.altered), true);
+        worked = worked.then("Walk the seams", Truing.walkWork(original, worked.altered, capEaseAsked), true);
         return worked;
     }
 
