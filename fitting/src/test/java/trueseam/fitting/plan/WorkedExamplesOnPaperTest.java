@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,14 +12,12 @@ import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.Shells;
 import trueseam.fitting.Blocks;
-import trueseam.fitting.compare.FitChoices;
-import trueseam.fitting.compare.Overrule;
+import trueseam.fitting.Drafted;
 import trueseam.garment.body.Body;
 import trueseam.garment.body.Reading;
 import trueseam.garment.flat.FlatMeasure;
 import trueseam.garment.flat.FlatPart;
 import trueseam.garment.flat.FlatPattern;
-import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
@@ -41,24 +38,9 @@ import trueseam.intake.size.SizeTables;
 class WorkedExamplesOnPaperTest {
 
     private static final double IN = 25.4;
-    private static final FitChoices USUAL = FitChoices.usual(LengthFormat.inches(8));
 
     private static DraftFigure size(String size) {
         return DraftFigure.of(SizeTables.named("misses"), size);
-    }
-
-    private static FitResult altered(Pattern pattern, Measure measure, double byMm) {
-        Body body = Body.named("example").with(Reading.taped(measure, mm(pattern, measure)));
-        return Fitting.fit(
-                pattern, body, Optional.empty(), USUAL.withOverrules(Map.of(measure, new Overrule.Amount(byMm))));
-    }
-
-    private static double mm(Pattern pattern, Measure measure) {
-        return FlatPattern.measure(pattern, measure).orElseThrow().mm();
-    }
-
-    private static double gained(FitResult fit, Measure measure) {
-        return mm(fit.worked().altered(), measure) - mm(fit.worked().original(), measure);
     }
 
     @Test
@@ -88,7 +70,7 @@ class WorkedExamplesOnPaperTest {
         // of a
         // straight skirt. (Half of a change of 4 or 5 at the hem is not done: all of it goes to the line.)
         Pattern skirt = Shells.skirt(size("14"), DraftEase.fitted());
-        FitResult fit = altered(skirt, Measure.SKIRT_LENGTH, 2 * IN);
+        FitResult fit = Drafted.altered(skirt, Map.of(Measure.SKIRT_LENGTH, 2 * IN), Drafted.USUAL);
         assertThat(fit.report().failures()).isEmpty();
         for (Piece piece : skirt.pieces()) {
             double line = piece.level(LevelName.SKIRT_LENGTH).orElseThrow();
@@ -114,20 +96,20 @@ class WorkedExamplesOnPaperTest {
     void aCrotchThreeQuartersDeeperIsThreeQuartersOnEveryPieceAndOneAndAHalfLongerInTheSeam() {
         // Example 29, D, Guide C-209 for the ease; the crotch seam is DER: + N in the front and + N in the back.
         Pattern trousers = Shells.trousers(size("16"), DraftEase.fitted());
-        FitResult fit = altered(trousers, Measure.BODY_RISE, 0.75 * IN);
+        FitResult fit = Drafted.altered(trousers, Map.of(Measure.BODY_RISE, 0.75 * IN), Drafted.USUAL);
         assertThat(fit.report().failures()).isEmpty();
-        assertThat(gained(fit, Measure.BODY_RISE)).isCloseTo(0.75 * IN, within(0.1));
-        assertThat(gained(fit, Measure.TOTAL_CROTCH_LENGTH)).isCloseTo(1.5 * IN, within(0.5));
+        assertThat(Drafted.gained(fit, Measure.BODY_RISE)).isCloseTo(0.75 * IN, within(0.1));
+        assertThat(Drafted.gained(fit, Measure.TOTAL_CROTCH_LENGTH)).isCloseTo(1.5 * IN, within(0.5));
         // Section 4.3: outseam + N, inseam the same.
-        assertThat(gained(fit, Measure.TROUSER_LENGTH)).isCloseTo(0.75 * IN, within(0.1));
-        assertThat(gained(fit, Measure.INSIDE_LEG_LENGTH)).isCloseTo(0, within(0.1));
+        assertThat(Drafted.gained(fit, Measure.TROUSER_LENGTH)).isCloseTo(0.75 * IN, within(0.1));
+        assertThat(Drafted.gained(fit, Measure.INSIDE_LEG_LENGTH)).isCloseTo(0, within(0.1));
     }
 
     @Test
     void aBodiceHalfAnInchShorterLeavesSleeveArmholeAndBustAlone() {
         // Example 31, D: the line lies below the armhole, so the sleeve is unchanged.
         Pattern bodice = Shells.bodice(size("14"), DraftEase.fitted());
-        FitResult fit = altered(bodice, Measure.BACK_WAIST_LENGTH, -0.5 * IN);
+        FitResult fit = Drafted.altered(bodice, Map.of(Measure.BACK_WAIST_LENGTH, -0.5 * IN), Drafted.USUAL);
         Pattern after = fit.worked().altered();
         assertThat(fit.report().failures()).isEmpty();
         assertThat(after.piece("sleeve")).isEqualTo(bodice.piece("sleeve"));
@@ -138,17 +120,17 @@ class WorkedExamplesOnPaperTest {
             assertThat(after.piece(name).only(EdgeRole.CENTRE).length() - centre)
                     .isCloseTo(-0.5 * IN, within(0.1));
         }
-        assertThat(gained(fit, Measure.BUST_GIRTH)).isCloseTo(0, within(0.1));
+        assertThat(Drafted.gained(fit, Measure.BUST_GIRTH)).isCloseTo(0, within(0.1));
     }
 
     @Test
     void aSleeveHalfAnInchLongerIsAQuarterAboveAndAQuarterBelowTheElbow() {
         // Example 32, D: half and half unless measured.
         Pattern bodice = Shells.bodice(size("14"), DraftEase.fitted());
-        FitResult fit = altered(bodice, Measure.ARM_LENGTH, 0.5 * IN);
+        FitResult fit = Drafted.altered(bodice, Map.of(Measure.ARM_LENGTH, 0.5 * IN), Drafted.USUAL);
         assertThat(fit.report().failures()).isEmpty();
-        assertThat(gained(fit, Measure.ARM_LENGTH)).isCloseTo(0.5 * IN, within(0.1));
-        assertThat(gained(fit, Measure.UPPER_ARM_LENGTH)).isCloseTo(0.25 * IN, within(0.1));
+        assertThat(Drafted.gained(fit, Measure.ARM_LENGTH)).isCloseTo(0.5 * IN, within(0.1));
+        assertThat(Drafted.gained(fit, Measure.UPPER_ARM_LENGTH)).isCloseTo(0.25 * IN, within(0.1));
     }
 
     @Test
@@ -158,8 +140,8 @@ class WorkedExamplesOnPaperTest {
         // each quarter a circle's arc by one cubic (its length is good to 0.03 %).
         double t = 0.75 * IN / (2 * Math.PI);
         assertThat(t / IN).isCloseTo(0.119, within(5e-4));
-        double before = mm(withNeckRadius(60), Measure.NECK_BASE_GIRTH);
-        double after = mm(withNeckRadius(60 + t), Measure.NECK_BASE_GIRTH);
+        double before = Drafted.mm(withNeckRadius(60), Measure.NECK_BASE_GIRTH);
+        double after = Drafted.mm(withNeckRadius(60 + t), Measure.NECK_BASE_GIRTH);
         assertThat(after - before).isCloseTo(0.75 * IN, within(0.05));
     }
 
