@@ -59,7 +59,7 @@ class RepertoireTest {
                     .isGreaterThan(0.6 * applied.entry().usualMm());
             return;
         }
-        FitReport report = Prover.prove(worked, Map.of(), false);
+        FitReport report = Prover.prove(worked, Map.of(), worked.capEaseAsked());
         assertThat(report.failures()).isEmpty();
         assertThat(worked.chapters()).isNotEmpty();
         for (Stay stay : applied.entry().stays()) {

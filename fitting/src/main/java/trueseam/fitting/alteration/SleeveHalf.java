@@ -68,6 +68,20 @@ final class SleeveHalf {
         return name.contains("front") ? "front" : name.contains("back") ? "back" : right ? "right" : "left";
     }
 
+    /** Whether it is sewn into the back armhole: by its name, else by its notch of two cuts, else the left one. */
+    boolean isBack() {
+        String word = word();
+        if (word.equals("front") || word.equals("back")) {
+            return word.equals("back");
+        }
+        for (Notch notch : piece.notches()) {
+            if (notch.edge().equals(cap.name()) && notch.kind() == Notch.Kind.DOUBLE) {
+                return true;
+            }
+        }
+        return !right;
+    }
+
     Place crown() {
         return right ? Place.endOf(piece, cap.name(), "crown") : Place.startOf(cap.name(), "crown");
     }

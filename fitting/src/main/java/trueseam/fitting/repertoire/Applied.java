@@ -1,5 +1,6 @@
 package trueseam.fitting.repertoire;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import trueseam.fitting.alteration.Alteration;
@@ -42,6 +43,13 @@ public record Applied(Entry entry, Variant variant, double mm) implements Altera
 
     @Override
     public Set<EdgeRole> lengthens() {
-        return entry.lengthens();
+        Set<EdgeRole> all = new HashSet<>(entry.lengthens());
+        all.addAll(variant.lengthens());
+        return all;
+    }
+
+    @Override
+    public boolean changesCapEase() {
+        return lengthens().contains(EdgeRole.CAP);
     }
 }

@@ -192,10 +192,11 @@ public final class EntryBuilder {
      * @param way its name
      * @param reason when to choose it, and who says so
      * @param maker its steps
+     * @param lengthening edges that this way means to lengthen or shorten; the cap if its ease is to change
      * @return this
      */
-    public EntryBuilder variant(String way, String reason, Maker maker) {
-        variants.add(new Variant(way, reason, maker));
+    public EntryBuilder variant(String way, String reason, Maker maker, EdgeRole... lengthening) {
+        variants.add(new Variant(way, reason, maker, Set.of(lengthening)));
         return this;
     }
 
@@ -206,7 +207,7 @@ public final class EntryBuilder {
      * @return the entry
      */
     public Entry doneBy(Maker maker) {
-        variants.add(new Variant("usual", "the only way here", maker));
+        variants.add(new Variant("usual", "the only way here", maker, Set.of()));
         return written();
     }
 

@@ -12,7 +12,7 @@ import trueseam.garment.pattern.PieceKind;
 /** Every alteration by its name, in the order of work. */
 public final class Repertoire {
 
-    private static final List<Entry> ALL = inOrder(List.of(SwayBack.ENTRY, FullBust.ENTRY));
+    private static final List<Entry> ALL = inOrder(List.of(ChestLength.ENTRY, SwayBack.ENTRY, FullBust.ENTRY));
 
     private Repertoire() {}
 

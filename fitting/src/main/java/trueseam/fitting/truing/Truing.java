@@ -2,6 +2,7 @@ package trueseam.fitting.truing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.tissue.AlteredPiece;
 import trueseam.fitting.tissue.Run;
@@ -146,9 +147,11 @@ public final class Truing {
      * @param original the pattern before
      * @param altered the altered pattern
      * @param capEaseAsked whether a change of cap ease was asked for: then the armhole does not follow the cap
+     * @param meantMm by how much an edge was made longer on purpose, mm
      * @return the work; none where every seam walks as before
      */
-    public static List<PieceWork> walkWork(Pattern original, Pattern altered, boolean capEaseAsked) {
-        return new WalkTruing(original, altered, capEaseAsked).work();
+    public static List<PieceWork> walkWork(
+            Pattern original, Pattern altered, boolean capEaseAsked, ToDoubleFunction<EdgeRef> meantMm) {
+        return new WalkTruing(original, altered, capEaseAsked, meantMm).work();
     }
 }

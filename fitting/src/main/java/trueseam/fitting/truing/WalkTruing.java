@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.tissue.Direction;
 import trueseam.fitting.tissue.JoinForm;
@@ -46,15 +47,18 @@ final class WalkTruing {
     private final Pattern original;
     private final Pattern altered;
     private final boolean capEaseAsked;
+    private final ToDoubleFunction<EdgeRef> meantMm;
     private final Map<String, StepList> lists = new LinkedHashMap<>();
 
     /**
      * @param capEaseAsked a cap that was given more or less to ease in keeps it: the armhole must not follow
+     * @param meantMm by how much an edge was made longer on purpose: truing does not take it back
      */
-    WalkTruing(Pattern original, Pattern altered, boolean capEaseAsked) {
+    WalkTruing(Pattern original, Pattern altered, boolean capEaseAsked, ToDoubleFunction<EdgeRef> meantMm) {
         this.original = original;
         this.altered = altered;
         this.capEaseAsked = capEaseAsked;
+        this.meantMm = meantMm;
     }
 
     List<PieceWork> work() {
@@ -75,6 +79,10 @@ final class WalkTruing {
         return work;
     }
 
+    private double meant(List<EdgeRef> edges) {
+        return edges.stream().mapToDouble(meantMm).sum();
+    }
+
     private EdgeRole roleOf(List<EdgeRef> side) {
         EdgeRef ref = side.get(0);
         return altered.piece(ref.piece()).edge(ref.edge()).role();
@@ -84,14 +92,16 @@ final class WalkTruing {
         return seam.first().size() == 1 && seam.second().size() == 1;
     }
 
-    /** Each armhole gets back what it lost itself; what the cap changed is shared by length. */
+    /** Each armhole gets back what it lost itself, but for what was meant; what the cap changed is shared by length. */
     private void fillArmholes(List<EdgeRef> armholes, double longerMm) {
         double whole = altered.sewnLength(armholes);
-        double lost = original.sewnLength(armholes) - whole;
+        double lost = original.sewnLength(armholes) + meant(armholes) - whole;
         for (EdgeRef ref : armholes) {
             Piece piece = altered.piece(ref.piece());
             Edge edge = piece.edge(ref.edge());
-            double own = original.piece(ref.piece()).sewnLength(ref.edge()) - piece.sewnLength(ref.edge());
+            double own = original.piece(ref.piece()).sewnLength(ref.edge())
+                    + meantMm.applyAsDouble(ref)
+                    - piece.sewnLength(ref.edge());
             double wanted = own + (longerMm - lost) * edge.length() / whole;
             if (piece.dartsOn(edge.name()).isEmpty() && Math.abs(wanted) > LEAVE_MM) {
                 redrawHollow(piece, edge, wanted);

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import trueseam.fitting.alteration.Alteration;
 import trueseam.fitting.alteration.PieceWork;
+import trueseam.fitting.follow.Following;
+import trueseam.fitting.follow.Meant;
 import trueseam.fitting.tissue.AlteredPiece;
 import trueseam.fitting.truing.LevelShift;
 import trueseam.fitting.truing.Opening;
@@ -62,11 +64,15 @@ public record WorkedPattern(
      */
     public static WorkedPattern altered(Pattern pattern, List<? extends Alteration> alterations) {
         WorkedPattern worked = of(pattern);
+        Meant meant = Meant.NOTHING;
         for (Alteration alteration : alterations) {
-            worked = worked.then(alteration.title(), alteration.work(worked.altered()), false)
+            Pattern before = worked.altered();
+            worked = worked.then(alteration.title(), alteration.work(before), false)
                     .asking(alteration.changesCapEase());
+            meant = meant.plus(before, worked.altered(), alteration.lengthens());
         }
-        return worked.trued();
+        return worked.then("The sleeve follows the armhole", Following.work(worked.altered(), meant), false)
+                .trued(meant);
     }
 
     /**
@@ -116,7 +122,7 @@ public record WorkedPattern(
         return new WorkedPattern(original, altered, pieces, chapters, levels, capEaseAsked || capEase);
     }
 
-    private WorkedPattern trued() {
+    private WorkedPattern trued(Meant meant) {
         List<LevelShift> apart = apart();
         WorkedPattern level = then("True the levels across the seams", Truing.levelWork(pieces, altered, apart), true);
         WorkedPattern worked =
@@ -125,7 +131,8 @@ public record WorkedPattern(
         for (int round = 0; round < 2; round++) {
             worked = worked.then("Smooth what the pivots bent", Truing.smoothingWork(worked.pieces), true);
         }
-        worked = worked.then("Walk the seams", Truing.walkWork(original, worked.altered, capEaseAsked), true);
+        worked =
+                worked.then("Walk the seams", Truing.walkWork(original, worked.altered, capEaseAsked, meant::of), true);
         return worked;
     }
 

@@ -1,0 +1,61 @@
+package trueseam.fitting.follow;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import trueseam.fitting.alteration.CapEnd;
+import trueseam.fitting.alteration.CapLength;
+import trueseam.fitting.alteration.PieceWork;
+import trueseam.garment.pattern.EdgeRef;
+import trueseam.garment.pattern.EdgeRole;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Seam;
+
+/** Writes down what follows the edges that were altered on purpose. */
+public final class Following {
+
+    /** Less than this need not be followed: a hundredth of what the proof of the cap allows. */
+    private static final double NOTHING_MM = 0.005;
+
+    private Following() {}
+
+    /**
+     * The sleeves of armholes that were made longer or shorter: each half of the cap takes what its own armhole took. The underarm
+     * points go down with the armhole and the sleeve keeps its length.
+     *
+     * @param altered the pattern after all alterations
+     * @param meant what was meant to change
+     * @return the work on the pieces that follow; none where nothing was meant to change
+     */
+    public static List<PieceWork> work(Pattern altered, Meant meant) {
+        List<PieceWork> work = new ArrayList<>();
+        for (Seam seam : altered.seams()) {
+            if (isArmhole(altered, seam)) {
+                Map<Boolean, Double> longer = new HashMap<>();
+                for (EdgeRef armhole : seam.first()) {
+                    boolean back = altered.piece(armhole.piece()).kind().isBack();
+                    longer.merge(back, meant.of(armhole), Double::sum);
+                }
+                double front = longer.getOrDefault(false, 0.0);
+                double back = longer.getOrDefault(true, 0.0);
+                if (Math.abs(front) > NOTHING_MM || Math.abs(back) > NOTHING_MM) {
+                    String sleeve = seam.second().get(0).piece();
+                    for (PieceWork one : new CapLength(front, back, CapEnd.UNDERARM).work(altered)) {
+                        if (one.piece().equals(sleeve)) {
+                            work.add(one);
+                        }
+                    }
+                }
+            }
+        }
+        return work;
+    }
+
+    private static boolean isArmhole(Pattern pattern, Seam seam) {
+        EdgeRef first = seam.first().get(0);
+        EdgeRef second = seam.second().get(0);
+        return pattern.piece(first.piece()).edge(first.edge()).role() == EdgeRole.ARMHOLE
+                && pattern.piece(second.piece()).edge(second.edge()).role() == EdgeRole.CAP;
+    }
+}
