@@ -177,7 +177,7 @@ class TruingTest {
         Pattern off = withFrontSideLongerBy(mm);
         Seam side = BODICE.seams().get(0);
         assertThat(Math.abs(off.mismatchMm(side) - BODICE.mismatchMm(side))).isCloseTo(Math.abs(mm), within(1e-9));
-        List<PieceWork> work = Truing.walkWork(BODICE, off, false);
+        List<PieceWork> work = Truing.walkWork(BODICE, off, false, edge -> 0);
         assertThat(work).extracting(PieceWork::piece).containsExactly(mm > 0 ? "bodice back" : "bodice front");
         Piece let = worked(off.piece(work.get(0).piece()), work.get(0));
         Pattern walked = off.withPieces(List.of(let));
@@ -189,8 +189,9 @@ class TruingTest {
 
     @Test
     void seamsThatWalkAsBeforeAreLeft() {
-        assertThat(Truing.walkWork(BODICE, BODICE, false)).isEmpty();
-        assertThat(Truing.walkWork(BODICE, withFrontSideLongerBy(0.01), false)).isEmpty();
+        assertThat(Truing.walkWork(BODICE, BODICE, false, edge -> 0)).isEmpty();
+        assertThat(Truing.walkWork(BODICE, withFrontSideLongerBy(0.01), false, edge -> 0))
+                .isEmpty();
     }
 
     @Test
