@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import trueseam.app.command.AlterationsCommand;
 import trueseam.app.command.CompareCommand;
 import trueseam.app.command.DraftCommand;
 import trueseam.app.command.FitCommand;
@@ -32,7 +33,8 @@ import trueseam.app.command.WalkCommand;
             WalkCommand.class,
             CompareCommand.class,
             FitCommand.class,
-            PrintCommand.class
+            PrintCommand.class,
+            AlterationsCommand.class
         },
         footer = {
             "",

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -37,7 +38,7 @@ class RepertoireTest {
             for (Entry entry : Repertoire.of(pattern)) {
                 for (Variant variant : entry.variants()) {
                     for (double share : entry.isBothWays() ? new double[] {0.5, 1, -0.5, -1} : new double[] {0.5, 1}) {
-                        Applied applied = new Applied(entry, variant, share * entry.usualMm());
+                        Applied applied = new Applied(entry, variant, share * entry.usualMm(), Optional.empty());
                         tests.add(DynamicTest.dynamicTest(
                                 pattern.name() + " " + pattern.size() + ": " + applied.title() + " " + applied.mm(),
                                 () -> holds(pattern, applied)));

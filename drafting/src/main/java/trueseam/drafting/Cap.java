@@ -1,5 +1,6 @@
 package trueseam.drafting;
 
+import trueseam.geometry.convert.Mirror;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;

@@ -8,6 +8,7 @@ import trueseam.garment.pattern.Notch;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceBuilder;
 import trueseam.garment.pattern.PieceKind;
+import trueseam.geometry.convert.Mirror;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;

@@ -133,6 +133,15 @@ public final class ChoiceOptions {
                     "Your own ease for a measure, for comparing with the flat pattern. May be given several times.")
     private List<String> ease = List.of();
 
+    @Option(
+            names = "--alter",
+            paramLabel = "NAME[/WAY][=LENGTH][, left|right]",
+            description =
+                    "An alteration by its name (trueseam alterations lists them), such as \"sway-back=3/8 in\","
+                            + " \"square shoulder=1/2 in, left\"; without a length where it is found from a measure."
+                            + " May be given several times.")
+    private List<String> alter = List.of();
+
     /** For the command line. */
     public ChoiceOptions() {}
 
@@ -157,7 +166,10 @@ public final class ChoiceOptions {
                         cap == Cap.keep_seam ? CapChoice.KEEP_CAP_SEAM : CapChoice.KEEP_CAP_HEIGHT,
                         sleeve == Sleeve.whole ? SleeveReach.WHOLE : SleeveReach.UPPER_ARM)
                 .withOverrules(overrules(units.bareUnit()))
-                .withEase(lengths("--ease", ease, units.bareUnit()));
+                .withEase(lengths("--ease", ease, units.bareUnit()))
+                .withRequests(alter.stream()
+                        .map(text -> Requests.read(text, units.bareUnit()))
+                        .toList());
         return by == null ? choices : choices.withMethod(by == By.table ? Method.TABLE : Method.FLAT);
     }
 

@@ -24,6 +24,16 @@ public interface Alteration {
     List<PieceWork> work(Pattern pattern);
 
     /**
+     * Whether it gives the sleeve cap more or less to ease into its armhole because that was asked for. Then truing leaves the
+     * armhole alone, and the cap ease need not be as before.
+     *
+     * @return false unless an alteration says otherwise
+     */
+    default boolean changesCapEase() {
+        return false;
+    }
+
+    /**
      * The edges that are meant to change their length, so that what is sewn to them follows.
      *
      * @return empty unless the alteration says so

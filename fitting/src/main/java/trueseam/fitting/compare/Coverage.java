@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
+import trueseam.fitting.repertoire.Repertoire;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
 
@@ -70,6 +71,11 @@ public final class Coverage {
             case TROUSERS -> all.addAll(ONLY_SHOWN_BELOW);
             case SKIRT -> {}
         }
+        for (Measure measure : Measure.values()) {
+            if (Repertoire.solving(kind, measure).isPresent()) {
+                all.add(measure);
+            }
+        }
         return all;
     }
 
@@ -81,6 +87,7 @@ public final class Coverage {
      * @return true if it does
      */
     public static boolean isAltered(GarmentKind kind, Measure measure) {
-        return ALTERED.get(kind).contains(measure);
+        return ALTERED.get(kind).contains(measure)
+                || Repertoire.solving(kind, measure).isPresent();
     }
 }

@@ -1,12 +1,14 @@
 package trueseam.fitting.compare;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import trueseam.fitting.alteration.CapChoice;
 import trueseam.fitting.alteration.HemChoice;
 import trueseam.fitting.alteration.SleeveReach;
+import trueseam.fitting.repertoire.Request;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
 
@@ -21,6 +23,7 @@ import trueseam.garment.measure.Measure;
  * @param reach how far a change of sleeve girth reaches
  * @param overrules her own decisions
  * @param easeMm her own ease, mm, for comparing with the flat pattern
+ * @param requests alterations that she asks for by name
  * @param show how lengths are written in reasons
  */
 public record FitChoices(
@@ -32,18 +35,21 @@ public record FitChoices(
         SleeveReach reach,
         Map<Measure, Overrule> overrules,
         Map<Measure, Double> easeMm,
+        List<Request> requests,
         LengthFormat show) {
 
     // Immutable.
     public FitChoices {
         overrules = Collections.unmodifiableMap(new TreeMap<>(overrules));
         easeMm = Collections.unmodifiableMap(new TreeMap<>(easeMm));
+        requests = List.copyOf(requests);
     }
 
     /**
      * What is done when nothing is said: the half-inch rule, hem carried, cap seam kept, upper arm alone.
      *
-     * @param show how lengths are written
+     * @param requests alterations that she asks for by name
+ * @param show how lengths are written
      * @return the usual choices
      */
     public static FitChoices usual(LengthFormat show) {
@@ -56,6 +62,7 @@ public record FitChoices(
                 SleeveReach.UPPER_ARM,
                 Map.of(),
                 Map.of(),
+                List.of(),
                 show);
     }
 
@@ -66,7 +73,7 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withOverrules(Map<Measure, Overrule> own) {
-        return new FitChoices(method, rule, looseness, hem, cap, reach, own, easeMm, show);
+        return new FitChoices(method, rule, looseness, hem, cap, reach, own, easeMm, requests, show);
     }
 
     /**
@@ -77,7 +84,7 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withSleeve(CapChoice otherCap, SleeveReach otherReach) {
-        return new FitChoices(method, rule, looseness, hem, otherCap, otherReach, overrules, easeMm, show);
+        return new FitChoices(method, rule, looseness, hem, otherCap, otherReach, overrules, easeMm, requests, show);
     }
 
     /**
@@ -87,7 +94,7 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withMethod(Method other) {
-        return new FitChoices(Optional.of(other), rule, looseness, hem, cap, reach, overrules, easeMm, show);
+        return new FitChoices(Optional.of(other), rule, looseness, hem, cap, reach, overrules, easeMm, requests, show);
     }
 
     /**
@@ -98,7 +105,7 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withRule(Rule other, double otherLooseness) {
-        return new FitChoices(method, other, otherLooseness, hem, cap, reach, overrules, easeMm, show);
+        return new FitChoices(method, other, otherLooseness, hem, cap, reach, overrules, easeMm, requests, show);
     }
 
     /**
@@ -108,7 +115,7 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withHem(HemChoice other) {
-        return new FitChoices(method, rule, looseness, other, cap, reach, overrules, easeMm, show);
+        return new FitChoices(method, rule, looseness, other, cap, reach, overrules, easeMm, requests, show);
     }
 
     /**
@@ -118,6 +125,23 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withEase(Map<Measure, Double> own) {
-        return new FitChoices(method, rule, looseness, hem, cap, reach, overrules, own, show);
+        return new FitChoices(method, rule, looseness, hem, cap, reach, overrules, own, requests, show);
+    }
+
+    /**
+     * The same choices with alterations asked for by name. One that is asked for without an amount is decided as "alter" for its
+     * measure.
+     *
+     * @param asked the alterations
+     * @return the choices
+     */
+    public FitChoices withRequests(List<Request> asked) {
+        Map<Measure, Overrule> own = new TreeMap<>(overrules);
+        for (Request request : asked) {
+            if (request.mm().isEmpty()) {
+                own.putIfAbsent(request.entry().measures().get(0), new Overrule.Alter());
+            }
+        }
+        return new FitChoices(method, rule, looseness, hem, cap, reach, own, easeMm, asked, show);
     }
 }

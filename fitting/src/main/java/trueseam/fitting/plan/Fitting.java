@@ -23,6 +23,7 @@ import trueseam.garment.flat.FlatPattern;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.PieceKind;
+import trueseam.garment.pattern.Sides;
 import trueseam.garment.size.SizeRow;
 
 /**
@@ -57,14 +58,17 @@ public final class Fitting {
             Optional<SizeRow> size,
             Optional<Map<Measure, Double>> typed,
             FitChoices choices) {
-        this.pattern = pattern;
+        // A change on one side only: the pieces can no longer be cut double.
+        boolean oneSided = choices.requests().stream()
+                .anyMatch(request -> request.side().isPresent());
+        this.pattern = oneSided ? Sides.split(pattern) : pattern;
         this.typed = typed;
         this.body = body;
         this.size = size;
         this.choices = choices;
         this.kind = kindOf(pattern);
         for (Measure measure : Coverage.measuresOf(kind)) {
-            FlatPattern.measure(pattern, measure).ifPresent(m -> drawn.put(measure, m.mm()));
+            FlatPattern.measure(this.pattern, measure).ifPresent(m -> drawn.put(measure, m.mm()));
         }
     }
 
@@ -273,7 +277,7 @@ public final class Fitting {
     }
 
     private WorkedPattern work(Amounts amounts) {
-        return WorkedPattern.altered(pattern, new WorkOrder(amounts, choices).alterations());
+        return WorkedPattern.altered(pattern, new WorkOrder(amounts, choices, kind).alterations());
     }
 
     /**

@@ -1,7 +1,11 @@
 package trueseam.fitting.plan;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import trueseam.fitting.alteration.Alteration;
 import trueseam.fitting.alteration.CrotchLength;
@@ -10,6 +14,13 @@ import trueseam.fitting.alteration.SideGirth;
 import trueseam.fitting.alteration.SleeveGirth;
 import trueseam.fitting.alteration.WristGirth;
 import trueseam.fitting.compare.FitChoices;
+import trueseam.fitting.repertoire.Applied;
+import trueseam.fitting.repertoire.Entry;
+import trueseam.fitting.repertoire.Repertoire;
+import trueseam.fitting.repertoire.Request;
+import trueseam.fitting.repertoire.Stage;
+import trueseam.fitting.repertoire.Variant;
+import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.PieceKind;
@@ -30,31 +41,89 @@ final class WorkOrder {
     /** The farthest that a crotch point is moved; the rest of a crotch length goes to the waist at the centre: 3/4 in, ours. */
     private static final double CROTCH_POINT_MM = 19.05;
 
+    /** Measures that are altered here; every other one by the entry of the repertoire that is solved for it. */
+    private static final Set<Measure> HERE = EnumSet.of(
+            Measure.BACK_WAIST_LENGTH,
+            Measure.SKIRT_LENGTH,
+            Measure.DRESS_LENGTH,
+            Measure.BODY_RISE,
+            Measure.INSIDE_LEG_LENGTH,
+            Measure.TROUSER_LENGTH,
+            Measure.ARM_LENGTH,
+            Measure.UPPER_ARM_LENGTH,
+            Measure.FRONT_CROTCH_LENGTH,
+            Measure.BACK_CROTCH_LENGTH,
+            Measure.BUST_GIRTH,
+            Measure.WAIST_GIRTH,
+            Measure.HIP_GIRTH,
+            Measure.UPPER_ARM_GIRTH,
+            Measure.WRIST_GIRTH);
+
     private final Amounts amounts;
     private final FitChoices choices;
+    private final GarmentKind kind;
+    private final Map<Stage, List<Alteration>> byStage = new EnumMap<>(Stage.class);
 
-    WorkOrder(Amounts amounts, FitChoices choices) {
+    WorkOrder(Amounts amounts, FitChoices choices, GarmentKind kind) {
         this.amounts = amounts;
         this.choices = choices;
+        this.kind = kind;
     }
 
     List<Alteration> alterations() {
-        List<Alteration> all = new ArrayList<>();
-        lengths(all);
-        crotch(all);
+        for (Stage stage : Stage.values()) {
+            byStage.put(stage, new ArrayList<>());
+        }
+        lengths(byStage.get(Stage.LENGTH));
+        crotch(byStage.get(Stage.CROTCH));
         double bust = amounts.of(Measure.BUST_GIRTH);
         double waist = amounts.of(Measure.WAIST_GIRTH);
         double hip = amounts.of(Measure.HIP_GIRTH);
         if (bust != 0 || waist != 0 || hip != 0) {
-            all.add(new SideGirth(bust, waist, hip, choices.hem()));
+            byStage.get(Stage.WIDTH).add(new SideGirth(bust, waist, hip, choices.hem()));
         }
+        List<Alteration> sleeve = byStage.get(Stage.SLEEVE);
         if (amounts.of(Measure.UPPER_ARM_GIRTH) != 0) {
-            all.add(new SleeveGirth(amounts.of(Measure.UPPER_ARM_GIRTH), choices.cap(), choices.reach()));
+            sleeve.add(new SleeveGirth(amounts.of(Measure.UPPER_ARM_GIRTH), choices.cap(), choices.reach()));
         }
         if (amounts.of(Measure.WRIST_GIRTH) != 0) {
-            all.add(new WristGirth(amounts.of(Measure.WRIST_GIRTH)));
+            sleeve.add(new WristGirth(amounts.of(Measure.WRIST_GIRTH)));
         }
-        return all;
+        byMeasure();
+        byName();
+        return byStage.values().stream().flatMap(List::stream).toList();
+    }
+
+    private void byMeasure() {
+        for (Measure measure : Measure.values()) {
+            if (!HERE.contains(measure) && amounts.of(measure) != 0) {
+                Repertoire.solving(kind, measure).ifPresent(entry -> byStage.get(entry.stage())
+                        .add(new Applied(entry, way(entry), amounts.of(measure), Optional.empty())));
+            }
+        }
+    }
+
+    /** The way that she asked for, if she asked for this alteration without an amount. */
+    private Variant way(Entry entry) {
+        return choices.requests().stream()
+                .filter(request ->
+                        request.entry().equals(entry) && request.mm().isEmpty())
+                .map(Request::variant)
+                .findFirst()
+                .orElse(entry.variants().get(0));
+    }
+
+    private void byName() {
+        for (Request request : choices.requests()) {
+            if (request.mm().isPresent()) {
+                byStage.get(request.entry().stage())
+                        .add(new Applied(
+                                request.entry(),
+                                request.variant(),
+                                request.mm().getAsDouble(),
+                                request.side()));
+            }
+        }
     }
 
     private void lengths(List<Alteration> all) {

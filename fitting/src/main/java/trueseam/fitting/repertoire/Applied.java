@@ -2,11 +2,15 @@ package trueseam.fitting.repertoire;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import trueseam.fitting.alteration.Alteration;
 import trueseam.fitting.alteration.PieceWork;
+import trueseam.garment.body.Side;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Sides;
 
 /**
  * An entry of the repertoire with its amount.
@@ -14,8 +18,9 @@ import trueseam.garment.pattern.Pattern;
  * @param entry the entry
  * @param variant the way of doing it
  * @param mm the amount, mm
+ * @param side one side of the body only; nothing for both
  */
-public record Applied(Entry entry, Variant variant, double mm) implements Alteration {
+public record Applied(Entry entry, Variant variant, double mm, Optional<Side> side) implements Alteration {
 
     /**
      * The usual way.
@@ -25,7 +30,7 @@ public record Applied(Entry entry, Variant variant, double mm) implements Altera
      * @return the alteration
      */
     public static Applied usual(Entry entry, double mm) {
-        return new Applied(entry, entry.variants().get(0), mm);
+        return new Applied(entry, entry.variants().get(0), mm, Optional.empty());
     }
 
     @Override
@@ -33,12 +38,21 @@ public record Applied(Entry entry, Variant variant, double mm) implements Altera
         String name =
                 Character.toUpperCase(entry.name().charAt(0)) + entry.name().substring(1);
         String way = entry.variants().size() > 1 ? " (" + variant.name() + ")" : "";
-        return name + way + ": " + (mm > 0 || !entry.isBothWays() ? entry.plus() : entry.minus());
+        String where = side.map(s -> ", " + s.name().toLowerCase(Locale.ROOT)).orElse("");
+        return name + way + where + ": " + (mm > 0 || !entry.isBothWays() ? entry.plus() : entry.minus());
     }
 
     @Override
     public List<PieceWork> work(Pattern pattern) {
-        return mm == 0 ? List.of() : variant.maker().work(pattern, mm);
+        if (mm == 0) {
+            return List.of();
+        }
+        List<PieceWork> both = variant.maker().work(pattern, mm);
+        return side.isEmpty()
+                ? both
+                : both.stream()
+                        .filter(work -> Sides.of(work.piece()).equals(side))
+                        .toList();
     }
 
     @Override
@@ -51,5 +65,10 @@ public record Applied(Entry entry, Variant variant, double mm) implements Altera
     @Override
     public boolean changesCapEase() {
         return lengthens().contains(EdgeRole.CAP);
+    }
+
+    @Override
+    public boolean changesCapEase() {
+        return mm != 0 && entry.lengthens().contains(EdgeRole.CAP);
     }
 }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import trueseam.garment.ease.GarmentKind;
+import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.PieceKind;
 
@@ -60,5 +62,28 @@ public final class Repertoire {
         return ALL.stream()
                 .filter(entry -> entry.on().stream().anyMatch(kinds::contains))
                 .toList();
+    }
+
+    /**
+     * The alteration whose amount is found from a measure.
+     *
+     * @param kind the garment
+     * @param measure the measure
+     * @return the first that the garment's pieces can take, or nothing
+     */
+    public static Optional<Entry> solving(GarmentKind kind, Measure measure) {
+        return ALL.stream()
+                .filter(entry -> entry.solved() && entry.measures().get(0) == measure)
+                .filter(entry -> entry.on().stream().anyMatch(piece -> belongs(piece, kind)))
+                .findFirst();
+    }
+
+    private static boolean belongs(PieceKind piece, GarmentKind kind) {
+        return switch (kind) {
+            case BODICE -> piece == PieceKind.SLEEVE || piece.isUpper() && !piece.isDress();
+            case DRESS -> piece == PieceKind.SLEEVE || piece.isDress();
+            case SKIRT -> piece.isSkirt();
+            case TROUSERS -> piece.isTrouser();
+        };
     }
 }

@@ -10,10 +10,10 @@ public enum Stage {
     BACK,
     /** The bust, its darts and its point. */
     BUST,
-    /** Widths: bust, waist, hip, thigh, knee, hem. */
-    WIDTH,
     /** The crotch and the set of the legs. */
     CROTCH,
+    /** Widths: bust, waist, hip, thigh, knee, hem. */
+    WIDTH,
     /** The sleeve. */
     SLEEVE
 }

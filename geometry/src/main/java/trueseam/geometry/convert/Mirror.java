@@ -1,4 +1,4 @@
-package trueseam.drafting;
+package trueseam.geometry.convert;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,11 +9,17 @@ import trueseam.geometry.Point;
 import trueseam.geometry.Segment;
 
 /** The other half of something drawn once: mirrored at the line x = 0. A sheet of paper folded, not moved. */
-final class Mirror {
+public final class Mirror {
 
     private Mirror() {}
 
-    static Path of(Path path) {
+    /**
+     * The other half of a path.
+     *
+     * @param path the path
+     * @return its mirror image, in the same direction of travel
+     */
+    public static Path of(Path path) {
         List<Segment> strokes = new ArrayList<>();
         for (Segment s : path.segments()) {
             strokes.add(
@@ -24,7 +30,13 @@ final class Mirror {
         return Path.of(strokes);
     }
 
-    static Point of(Point p) {
+    /**
+     * The other half of a point.
+     *
+     * @param p the point
+     * @return its mirror image
+     */
+    public static Point of(Point p) {
         return new Point(-p.x(), p.y());
     }
 }
