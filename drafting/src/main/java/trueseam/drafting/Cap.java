@@ -1,9 +1,9 @@
 package trueseam.drafting;
 
-import trueseam.geometry.convert.Mirror;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
+import trueseam.geometry.convert.Mirror;
 import trueseam.geometry.join.Joining;
 
 /**

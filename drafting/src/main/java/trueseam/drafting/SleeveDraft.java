@@ -8,10 +8,10 @@ import trueseam.garment.pattern.Notch;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceBuilder;
 import trueseam.garment.pattern.PieceKind;
-import trueseam.geometry.convert.Mirror;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
+import trueseam.geometry.convert.Mirror;
 import trueseam.geometry.join.Joining;
 
 /**

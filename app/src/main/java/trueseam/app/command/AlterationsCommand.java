@@ -23,7 +23,8 @@ import trueseam.output.repertoire.RepertoireText;
 /** Lists the repertoire, or tells one alteration whole. */
 @Command(
         name = "alterations",
-        description = "List every alteration, or tell all about one: what calls for it, how it is shared, what must stay.",
+        description =
+                "List every alteration, or tell all about one: what calls for it, how it is shared, what must stay.",
         mixinStandardHelpOptions = true,
         footer = {"", "Examples:", "  trueseam alterations --of skirt", "  trueseam alterations \"full bust\""})
 public final class AlterationsCommand implements Callable<Integer> {
@@ -77,8 +78,8 @@ public final class AlterationsCommand implements Callable<Integer> {
     private List<Entry> chosen() {
         if (name != null) {
             return List.of(Repertoire.named(name)
-                    .orElseThrow(() -> new InputException("There is no alteration \"" + name
-                            + "\"; trueseam alterations lists their names.")));
+                    .orElseThrow(() -> new InputException(
+                            "There is no alteration \"" + name + "\"; trueseam alterations lists their names.")));
         }
         return Repertoire.all().stream()
                 .filter(entry -> family == null || entry.family() == family)

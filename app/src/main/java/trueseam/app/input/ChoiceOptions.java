@@ -136,10 +136,9 @@ public final class ChoiceOptions {
     @Option(
             names = "--alter",
             paramLabel = "NAME[/WAY][=LENGTH][, left|right]",
-            description =
-                    "An alteration by its name (trueseam alterations lists them), such as \"sway-back=3/8 in\","
-                            + " \"square shoulder=1/2 in, left\"; without a length where it is found from a measure."
-                            + " May be given several times.")
+            description = "An alteration by its name (trueseam alterations lists them), such as \"sway-back=3/8 in\","
+                    + " \"square shoulder=1/2 in, left\"; without a length where it is found from a measure."
+                    + " May be given several times.")
     private List<String> alter = List.of();
 
     /** For the command line. */

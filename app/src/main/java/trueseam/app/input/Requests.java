@@ -30,8 +30,8 @@ final class Requests {
         }
         String name = form.group(1).strip();
         Entry entry = Repertoire.named(name)
-                .orElseThrow(() -> new InputException("--alter: there is no alteration \"" + name
-                        + "\"; trueseam alterations lists their names."));
+                .orElseThrow(() -> new InputException(
+                        "--alter: there is no alteration \"" + name + "\"; trueseam alterations lists their names."));
         String way = form.group(2) == null ? "" : form.group(2).strip().toLowerCase(Locale.ROOT);
         Variant variant = entry.variant(way)
                 .orElseThrow(() -> new InputException("--alter: \"" + entry.name() + "\" is not done \"" + way

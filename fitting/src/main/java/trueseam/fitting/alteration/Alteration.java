@@ -41,14 +41,4 @@ public interface Alteration {
     default Set<EdgeRole> lengthens() {
         return Set.of();
     }
-
-    /**
-     * Whether it gives the sleeve cap more or less to ease into its armhole because that was asked for. Then truing leaves the
-     * armhole alone, and the cap ease need not be as before.
-     *
-     * @return false unless an alteration says otherwise
-     */
-    default boolean changesCapEase() {
-        return false;
-    }
 }

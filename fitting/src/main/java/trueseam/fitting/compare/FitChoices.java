@@ -48,8 +48,7 @@ public record FitChoices(
     /**
      * What is done when nothing is said: the half-inch rule, hem carried, cap seam kept, upper arm alone.
      *
-     * @param requests alterations that she asks for by name
- * @param show how lengths are written
+     * @param show how lengths are written
      * @return the usual choices
      */
     public static FitChoices usual(LengthFormat show) {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import trueseam.fitting.alteration.Alteration;
 import trueseam.fitting.alteration.SideGirth;
 import trueseam.fitting.compare.Comparison;
 import trueseam.fitting.compare.Coverage;
@@ -59,8 +60,8 @@ public final class Fitting {
             Optional<Map<Measure, Double>> typed,
             FitChoices choices) {
         // A change on one side only: the pieces can no longer be cut double.
-        boolean oneSided = choices.requests().stream()
-                .anyMatch(request -> request.side().isPresent());
+        boolean oneSided =
+                choices.requests().stream().anyMatch(request -> request.side().isPresent());
         this.pattern = oneSided ? Sides.split(pattern) : pattern;
         this.typed = typed;
         this.body = body;
@@ -171,11 +172,12 @@ public final class Fitting {
             needs = promoted;
             solved = solve(needs);
         }
-        List<Change> changes = Sharing.changes(needs, SideGirth.cutEdges(pattern));
+        List<Change> changes = Sharing.changes(needs, SideGirth.cutEdges(pattern), kind);
         findings.addAll(Sharing.warnings(changes, choices.show()));
         if (typed.isEmpty()) {
             findings.addAll(AlsoMoved.findings(needs, drawn, solved.worked.altered(), choices.show()));
         }
+        findings.addAll(Interplay.findings(pattern, order(solved.amounts), targets(needs), choices.show()));
         FitReport report = Prover.prove(solved.worked, targets(needs), solved.worked.capEaseAsked());
         return new FitResult(
                 body,
@@ -277,7 +279,11 @@ public final class Fitting {
     }
 
     private WorkedPattern work(Amounts amounts) {
-        return WorkedPattern.altered(pattern, new WorkOrder(amounts, choices, kind).alterations());
+        return WorkedPattern.altered(pattern, order(amounts));
+    }
+
+    private List<Alteration> order(Amounts amounts) {
+        return new WorkOrder(amounts, choices, kind).alterations();
     }
 
     /**

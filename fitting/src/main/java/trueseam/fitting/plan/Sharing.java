@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trueseam.fitting.compare.Need;
+import trueseam.fitting.repertoire.Entry;
+import trueseam.fitting.repertoire.Repertoire;
+import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
@@ -26,13 +30,14 @@ public final class Sharing {
      *
      * @param needs the chart
      * @param sideEdges cut edges at the side seams, 4 where front and back have one each
+     * @param kind the garment
      * @return the changes in the order of work
      */
-    public static List<Change> changes(List<Need> needs, int sideEdges) {
+    public static List<Change> changes(List<Need> needs, int sideEdges, GarmentKind kind) {
         Map<Measure, Change> byMeasure = new EnumMap<>(Measure.class);
         for (Need need : needs) {
             if (need.decision().isAltered()) {
-                byMeasure.put(need.measure(), change(need, sideEdges));
+                byMeasure.put(need.measure(), change(need, sideEdges, kind));
             }
         }
         List<Change> ordered = new ArrayList<>();
@@ -62,19 +67,20 @@ public final class Sharing {
             Measure.UPPER_ARM_GIRTH,
             Measure.WRIST_GIRTH);
 
-    private static Change change(Need need, int sideEdges) {
+    private static Change change(Need need, int sideEdges, GarmentKind kind) {
         double total = need.decision().amountMm();
         Measure measure = need.measure();
         if (measure == Measure.UPPER_ARM_GIRTH || measure == Measure.WRIST_GIRTH) {
             return new Change(measure, total, 2, "2 sleeve edges");
         }
-        if (measure.kind() == MeasureKind.GIRTH) {
+        if (measure == Measure.BUST_GIRTH || measure == Measure.WAIST_GIRTH || measure == Measure.HIP_GIRTH) {
             return new Change(measure, total, sideEdges, sideEdges + " side edges");
         }
         if (measure == Measure.FRONT_CROTCH_LENGTH || measure == Measure.BACK_CROTCH_LENGTH) {
             return new Change(measure, total, 1, "its own piece, left and right alike");
         }
-        return new Change(measure, total, 1, "the full amount on every piece");
+        Optional<Entry> entry = ORDER.contains(measure) ? Optional.empty() : Repertoire.solving(kind, measure);
+        return new Change(measure, total, 1, entry.map(Entry::sharing).orElse("the full amount on every piece"));
     }
 
     /**
@@ -87,7 +93,7 @@ public final class Sharing {
     public static List<Finding> warnings(List<Change> changes, LengthFormat show) {
         List<Finding> findings = new ArrayList<>();
         for (Change change : changes) {
-            boolean girth = change.measure().kind() == MeasureKind.GIRTH;
+            boolean girth = change.measure().kind() == MeasureKind.GIRTH && change.edges() > 1;
             if (girth && Math.abs(change.perEdgeMm()) > MOST_AT_AN_EDGE_MM + 1e-9) {
                 findings.add(Finding.warning(
                         change.measure().term(),

@@ -106,8 +106,7 @@ final class WorkOrder {
     /** The way that she asked for, if she asked for this alteration without an amount. */
     private Variant way(Entry entry) {
         return choices.requests().stream()
-                .filter(request ->
-                        request.entry().equals(entry) && request.mm().isEmpty())
+                .filter(request -> request.entry().equals(entry) && request.mm().isEmpty())
                 .map(Request::variant)
                 .findFirst()
                 .orElse(entry.variants().get(0));
@@ -118,10 +117,7 @@ final class WorkOrder {
             if (request.mm().isPresent()) {
                 byStage.get(request.entry().stage())
                         .add(new Applied(
-                                request.entry(),
-                                request.variant(),
-                                request.mm().getAsDouble(),
-                                request.side()));
+                                request.entry(), request.variant(), request.mm().getAsDouble(), request.side()));
             }
         }
     }

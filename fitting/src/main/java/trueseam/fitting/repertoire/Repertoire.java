@@ -80,7 +80,7 @@ public final class Repertoire {
 
     private static boolean belongs(PieceKind piece, GarmentKind kind) {
         return switch (kind) {
-            case BODICE -> piece == PieceKind.SLEEVE || piece.isUpper() && !piece.isDress();
+            case BODICE -> piece == PieceKind.SLEEVE || (piece.isUpper() && !piece.isDress());
             case DRESS -> piece == PieceKind.SLEEVE || piece.isDress();
             case SKIRT -> piece.isSkirt();
             case TROUSERS -> piece.isTrouser();

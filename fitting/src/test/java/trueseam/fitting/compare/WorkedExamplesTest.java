@@ -49,7 +49,7 @@ class WorkedExamplesTest {
     }
 
     private static Change shared(Need need, int sideEdges) {
-        return Sharing.changes(List.of(need), sideEdges).get(0);
+        return Sharing.changes(List.of(need), sideEdges, GarmentKind.BODICE).get(0);
     }
 
     @Test
@@ -265,7 +265,7 @@ class WorkedExamplesTest {
                 USUAL.withRule(rule, 1));
         assertThat(need.needMm()).isCloseTo(0.125 * IN, within(1e-9));
         assertThat(need.decision().verdict()).isEqualTo(Verdict.LEAVE);
-        assertThat(Sharing.changes(List.of(need), 4)).isEmpty();
+        assertThat(Sharing.changes(List.of(need), 4, GarmentKind.BODICE)).isEmpty();
     }
 
     @ParameterizedTest

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import trueseam.garment.body.Side;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
@@ -13,6 +14,7 @@ import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
+import trueseam.garment.pattern.Sides;
 import trueseam.geometry.Path;
 import trueseam.geometry.PathPlace;
 import trueseam.geometry.Point;
@@ -126,7 +128,7 @@ public final class FlatPattern {
         List<FlatPart> parts = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
             OptionalDouble y = piece.level(level);
-            if (on.test(piece.kind()) && y.isPresent()) {
+            if (on.test(piece.kind()) && y.isPresent() && isTaken(piece, times)) {
                 Span.at(piece, y.getAsDouble())
                         .ifPresent(span -> parts.add(new FlatPart(
                                 piece.name(), what, span.widthMm(), Math.min(times, piece.timesAround()))));
@@ -139,7 +141,7 @@ public final class FlatPattern {
         List<FlatPart> parts = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
             List<Edge> edges = on.test(piece.kind()) ? piece.edgesOf(role) : List.of();
-            if (!edges.isEmpty()) {
+            if (!edges.isEmpty() && isTaken(piece, times)) {
                 double mm = 0;
                 for (Edge edge : edges) {
                     mm += piece.sewnLength(edge.name());
@@ -150,6 +152,11 @@ public final class FlatPattern {
             }
         }
         return parts;
+    }
+
+    /** What a pattern has once on either side, such as a sleeve, is read on the right where the pieces are parted by side. */
+    private static boolean isTaken(Piece piece, int times) {
+        return times > 1 || !Sides.of(piece.name()).equals(Optional.of(Side.LEFT));
     }
 
     private List<FlatPart> waist() {
@@ -164,7 +171,7 @@ public final class FlatPattern {
         for (Piece piece : pattern.pieces()) {
             Optional<Edge> centre = piece.firstOf(EdgeRole.CENTRE);
             OptionalDouble waist = piece.level(LevelName.WAIST);
-            if (on.test(piece.kind()) && centre.isPresent() && waist.isPresent()) {
+            if (on.test(piece.kind()) && centre.isPresent() && waist.isPresent() && isTaken(piece, 1)) {
                 double top = centre.get().path().bounds().maxY();
                 parts.add(new FlatPart(
                         piece.name(), "along the centre from neck to waist", top - waist.getAsDouble(), 1));

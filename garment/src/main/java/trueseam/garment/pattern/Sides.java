@@ -45,11 +45,12 @@ public final class Sides {
             Side drawn = drawnSide(piece);
             pieces.add(oneSide(piece, Side.RIGHT, drawn));
             pieces.add(oneSide(piece, Side.LEFT, drawn));
-            piece.fold().ifPresent(fold -> seams.add(Seam.of(
-                    fold,
-                    new EdgeRef(nameOf(piece.name(), Side.RIGHT), fold),
-                    new EdgeRef(nameOf(piece.name(), Side.LEFT), fold),
-                    0)));
+            piece.fold()
+                    .ifPresent(fold -> seams.add(Seam.of(
+                            fold,
+                            new EdgeRef(nameOf(piece.name(), Side.RIGHT), fold),
+                            new EdgeRef(nameOf(piece.name(), Side.LEFT), fold),
+                            0)));
         }
         if (halves.isEmpty()) {
             return pattern;
@@ -64,13 +65,7 @@ public final class Sides {
             }
         }
         return new Pattern(
-                pattern.name(),
-                pattern.size(),
-                pattern.sizeTable(),
-                pattern.source(),
-                pieces,
-                seams,
-                pattern.easeMm());
+                pattern.name(), pattern.size(), pattern.sizeTable(), pattern.source(), pieces, seams, pattern.easeMm());
     }
 
     /**
@@ -98,9 +93,7 @@ public final class Sides {
 
     private static List<EdgeRef> refs(List<EdgeRef> refs, Set<String> halves, Side side) {
         return refs.stream()
-                .map(ref -> halves.contains(ref.piece())
-                        ? new EdgeRef(nameOf(ref.piece(), side), ref.edge())
-                        : ref)
+                .map(ref -> halves.contains(ref.piece()) ? new EdgeRef(nameOf(ref.piece(), side), ref.edge()) : ref)
                 .toList();
     }
 
@@ -147,12 +140,11 @@ public final class Sides {
         for (Edge edge : piece.edges()) {
             edges.add(0, edge.withPath(Mirror.of(edge.path()).reversed()));
         }
-        List<Dart> darts = piece.darts().stream().map(dart -> mirrored(piece, dart)).toList();
+        List<Dart> darts =
+                piece.darts().stream().map(dart -> mirrored(piece, dart)).toList();
         List<Notch> notches = piece.notches().stream()
                 .map(notch -> new Notch(
-                        notch.edge(),
-                        Math.max(0, piece.edge(notch.edge()).length() - notch.atMm()),
-                        notch.kind()))
+                        notch.edge(), Math.max(0, piece.edge(notch.edge()).length() - notch.atMm()), notch.kind()))
                 .toList();
         return new Piece(
                 piece.name(),
@@ -169,7 +161,8 @@ public final class Sides {
                 piece.markings().stream()
                         .map(marking -> new Marking(marking.name(), Mirror.of(marking.path())))
                         .toList(),
-                new Grain(Mirror.of(piece.grain().from()), Mirror.of(piece.grain().to())));
+                new Grain(
+                        Mirror.of(piece.grain().from()), Mirror.of(piece.grain().to())));
     }
 
     private static Dart mirrored(Piece piece, Dart dart) {

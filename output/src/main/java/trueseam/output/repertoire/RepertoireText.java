@@ -56,11 +56,9 @@ public final class RepertoireText {
      */
     public static String whole(Entry entry, LengthFormat show) {
         StringBuilder text = new StringBuilder(capital(entry.name())).append('\n');
-        facts(entry, show).forEach((what, said) -> text.append("  ")
-                .append(what)
-                .append(": ")
-                .append(said)
-                .append('\n'));
+        facts(entry, show)
+                .forEach((what, said) ->
+                        text.append("  ").append(what).append(": ").append(said).append('\n'));
         return text.toString().stripTrailing();
     }
 
@@ -74,7 +72,8 @@ public final class RepertoireText {
     public static String markdown(List<Entry> entries, LengthFormat show) {
         StringBuilder text = new StringBuilder("# The repertoire\n\n");
         text.append("Made by `trueseam alterations --markdown` from the entries in the code; do not edit by hand.\n")
-                .append("Source codes are those of `docs/sources.md`. Amounts are whole amounts as the tape would measure the garment.\n");
+                .append(
+                        "Source codes are those of `docs/sources.md`. Amounts are whole amounts as the tape would measure the garment.\n");
         for (Family family : Family.values()) {
             List<Entry> own = of(family, entries);
             if (own.isEmpty()) {
@@ -130,7 +129,8 @@ public final class RepertoireText {
     }
 
     private static String stays(Entry entry) {
-        List<String> all = new ArrayList<>(entry.stays().stream().map(Stay::words).toList());
+        List<String> all =
+                new ArrayList<>(entry.stays().stream().map(Stay::words).toList());
         if (!entry.alsoStays().isBlank()) {
             all.add(entry.alsoStays());
         }
