@@ -64,11 +64,6 @@ public record Applied(Entry entry, Variant variant, double mm, Optional<Side> si
 
     @Override
     public boolean changesCapEase() {
-        return lengthens().contains(EdgeRole.CAP);
-    }
-
-    @Override
-    public boolean changesCapEase() {
         return mm != 0 && entry.lengthens().contains(EdgeRole.CAP);
     }
 }
