@@ -44,7 +44,7 @@ public record CrotchLength(double frontPointMm, double frontWaistMm, double back
     private static final double WAIST_SHARE = 0.25;
 
     /** The part drawn new must keep this share of its way: with less it would fold back on itself. Ours. */
-    private static final double LEAST_WAY = 0.25;
+    private static final double LEAST_WAY = 0.1;
 
     @Override
     public String title() {

@@ -192,10 +192,11 @@ class ChoicesTest {
                 .hasMessageContaining("alter the crotch depth");
     }
 
-    @Test
-    void aCrotchSeamShortenedToTheLimitStillHasASimpleOutline() {
+    @ParameterizedTest
+    @ValueSource(strings = {"8", "14", "20"})
+    void aCrotchSeamShortenedToTheLimitStillHasASimpleOutline(String size) {
         // The largest that the sentence of the refusal names, on both ends and both pieces.
-        Pattern trousers = Drafted.shell(GarmentKind.TROUSERS, "14");
+        Pattern trousers = Drafted.shell(GarmentKind.TROUSERS, size);
         for (Alteration most : List.of(
                 new CrotchLength(-limit(trousers, true, true), 0, 0, 0),
                 new CrotchLength(0, -limit(trousers, true, false), 0, 0),
