@@ -15,6 +15,8 @@ import trueseam.app.input.FitInput;
 import trueseam.app.input.Json;
 import trueseam.fitting.compare.Need;
 import trueseam.fitting.plan.Fitting;
+import trueseam.fitting.sizing.SizeChoice;
+import trueseam.garment.finding.Finding;
 import trueseam.garment.length.LengthFormat;
 
 /** Compares a body with a pattern and decides, without altering anything. */
@@ -40,11 +42,17 @@ public final class CompareCommand implements Callable<Integer> {
         FitInput.Case fit = input.read(spec.commandLine().getErr());
         List<Need> needs = Fitting.chart(fit.pattern(), fit.body(), fit.size(), fit.typedMm(), fit.choices());
         if (input.units().json()) {
-            out.println(Json.write(json(needs)));
+            Map<String, Object> json = new LinkedHashMap<>();
+            json.put("size", fit.choice().map(CompareCommand::json).orElse(null));
+            json.put("needs", json(needs));
+            out.println(Json.write(json));
             return 0;
         }
         LengthFormat show = input.units().format();
-        fit.choice().ifPresent(choice -> out.println(choice.reason()));
+        fit.choice().ifPresent(choice -> {
+            out.println(choice.reason());
+            choice.findings().forEach(f -> out.println("Mind: " + f.sentence()));
+        });
         Columns table = new Columns("measure", "body", "size table", "flat pattern", "ease", "need", "decision");
         for (Need need : needs) {
             table.row(
@@ -58,6 +66,15 @@ public final class CompareCommand implements Callable<Integer> {
         }
         out.print(table.text());
         return 0;
+    }
+
+    private static Map<String, Object> json(SizeChoice choice) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("table", choice.table());
+        json.put("chosen", choice.row().size());
+        json.put("reason", choice.reason());
+        json.put("findings", choice.findings().stream().map(Finding::sentence).toList());
+        return json;
     }
 
     private static List<Object> json(List<Need> needs) {

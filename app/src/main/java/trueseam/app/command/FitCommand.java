@@ -13,8 +13,13 @@ import picocli.CommandLine.Spec;
 import trueseam.app.input.FitInput;
 import trueseam.app.input.OutputFiles;
 import trueseam.app.input.PaperOption;
+import trueseam.fitting.alteration.AlterationException;
+import trueseam.fitting.alteration.CapChoice;
+import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.plan.Fitting;
+import trueseam.fitting.tissue.TissueException;
+import trueseam.garment.measure.Measure;
 import trueseam.intake.patternfile.PatternFile;
 import trueseam.output.chart.ChartCsv;
 import trueseam.output.chart.ChartSheet;
@@ -72,15 +77,9 @@ public final class FitCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter say = spec.commandLine().getOut();
         FitInput.Case asked = input.read(spec.commandLine().getErr());
-        FitResult fit = asked.typedMm().isPresent()
-                ? Fitting.onPaper(
-                        asked.pattern(),
-                        asked.body(),
-                        asked.size(),
-                        asked.typedMm().get(),
-                        asked.choices())
-                : Fitting.fit(asked.pattern(), asked.body(), asked.size(), asked.choices());
-        FittingChart chart = FittingChart.of(fit, asked.choice(), List.of());
+        FitResult fit = fitted(asked, asked.choices());
+        List<FitResult> otherCap = otherCap(asked, fit, spec.commandLine().getErr());
+        FittingChart chart = FittingChart.of(fit, asked.choice(), otherCap);
         PrintOptions print = PrintOptions.usual(
                 paper.fullSize(input.units().bareUnit()),
                 input.units().format(),
@@ -106,5 +105,27 @@ public final class FitCommand implements Callable<Integer> {
             say.println("Measure both test squares of print.pdf before cutting, and cut a trial garment first.");
         }
         return 0;
+    }
+
+    private static FitResult fitted(FitInput.Case asked, FitChoices choices) {
+        return asked.typedMm()
+                .map(typed -> Fitting.onPaper(asked.pattern(), asked.body(), asked.size(), typed, choices))
+                .orElseGet(() -> Fitting.fit(asked.pattern(), asked.body(), asked.size(), choices));
+    }
+
+    /** The same fit with the other cap, where a sleeve girth changes, so that the chart can show what each way costs. */
+    private static List<FitResult> otherCap(FitInput.Case asked, FitResult fit, PrintWriter err) {
+        if (!fit.amounts().has(Measure.UPPER_ARM_GIRTH)) {
+            return List.of();
+        }
+        FitChoices choices = asked.choices();
+        CapChoice other =
+                choices.cap() == CapChoice.KEEP_CAP_SEAM ? CapChoice.KEEP_CAP_HEIGHT : CapChoice.KEEP_CAP_SEAM;
+        try {
+            return List.of(fitted(asked, choices.withSleeve(other, choices.reach())));
+        } catch (TissueException | AlterationException e) {
+            err.println("The other choice for the cap cannot be shown: " + e.getMessage());
+            return List.of();
+        }
     }
 }

@@ -125,7 +125,7 @@ public final class FitInput {
         Optional<SizeRow> row =
                 sizes.isPresent() && !label.isBlank() ? Optional.of(sizes.get().row(label)) : Optional.empty();
         return new Case(
-                read, person, row, Optional.empty(), chosen, choice(sizes, person, Fitting.kindOf(read), chosen));
+                read, person, row, Optional.empty(), chosen, choice(sizes, person, Fitting.kindOf(read), chosen, row));
     }
 
     private static Optional<SizeTable> statedTable(Pattern pattern, PrintWriter err) {
@@ -163,7 +163,7 @@ public final class FitInput {
                 row,
                 Optional.of(typed),
                 chosen,
-                choice(sizes, person, paperOnly.kind(), chosen));
+                choice(sizes, person, paperOnly.kind(), chosen, row));
     }
 
     private Map<Measure, Double> typed() {
@@ -178,16 +178,23 @@ public final class FitInput {
             }
         }
         typed.putAll(ChoiceOptions.lengths("--flat", flat, units.bareUnit()));
+        typed.forEach((measure, mm) -> {
+            if (mm <= 0) {
+                throw new InputException("The flat pattern's " + measure.term() + " is given as "
+                        + units.format().show(mm) + "; give what the tape reads on the paper, a length above zero.");
+            }
+        });
         return typed;
     }
 
     private static Optional<SizeChoice> choice(
-            Optional<SizeTable> sizes, Body person, GarmentKind kind, FitChoices chosen) {
+            Optional<SizeTable> sizes, Body person, GarmentKind kind, FitChoices chosen, Optional<SizeRow> row) {
         if (sizes.isEmpty()) {
             return Optional.empty();
         }
         try {
-            return Optional.of(SizeChoice.of(sizes.get(), person, kind, chosen.show()));
+            SizeChoice choice = SizeChoice.of(sizes.get(), person, kind, chosen.show());
+            return Optional.of(row.map(choice::besidePatternIn).orElse(choice));
         } catch (NoSizeException e) {
             return Optional.empty(); // the fit does not need the choice; size says why there is none
         }

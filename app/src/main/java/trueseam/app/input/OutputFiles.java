@@ -2,8 +2,11 @@ package trueseam.app.input;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
@@ -49,6 +52,7 @@ public final class OutputFiles {
      * @throws InputException if one cannot be written; those before it are in place, none is half-written
      */
     public void write() {
+        refuseFolders();
         Map<Path, Path> moves = new LinkedHashMap<>();
         try {
             for (Map.Entry<Path, byte[]> file : ready.entrySet()) {
@@ -59,9 +63,29 @@ public final class OutputFiles {
             }
         } catch (IOException e) {
             moves.keySet().forEach(OutputFiles::discard);
-            throw new InputException("The results cannot be written to " + where() + " ("
-                    + e.getClass().getSimpleName() + ": " + e.getMessage()
+            throw new InputException("The results cannot be written to " + where() + " (" + why(e)
                     + "); check that the folder may be written to and that there is room.");
+        }
+    }
+
+    private static String why(IOException e) {
+        if (e instanceof FileAlreadyExistsException there) {
+            return there.getFile() + " is a file, and a folder is needed there";
+        }
+        if (e instanceof AccessDeniedException denied) {
+            return denied.getFile() + " may not be written to";
+        }
+        if (e instanceof NoSuchFileException missing) {
+            return missing.getFile() + " is not there and cannot be made";
+        }
+        return String.valueOf(e.getMessage());
+    }
+
+    private void refuseFolders() {
+        for (Path file : ready.keySet()) {
+            if (Files.isDirectory(file)) {
+                throw new InputException(file + " is a folder; name the file to write.");
+            }
         }
     }
 

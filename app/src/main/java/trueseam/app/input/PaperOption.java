@@ -3,6 +3,7 @@ package trueseam.app.input;
 import java.util.Locale;
 import picocli.CommandLine.Option;
 import trueseam.garment.length.Length;
+import trueseam.garment.length.LengthFormat;
 import trueseam.garment.length.LengthUnit;
 import trueseam.output.print.Paper;
 import trueseam.output.sheet.SheetPaper;
@@ -33,8 +34,7 @@ public final class PaperOption {
     public Paper fullSize(LengthUnit unit) {
         String said = word(unit);
         if (said.startsWith(ROLL)) {
-            return new Paper.Roll(
-                    Length.parse(said.substring(ROLL.length()), unit).mm());
+            return roll(Length.parse(said.substring(ROLL.length()), unit).mm());
         }
         return switch (said) {
             case "a4" -> Paper.A4;
@@ -45,6 +45,15 @@ public final class PaperOption {
                 throw new InputException("There is no paper \"" + paper
                         + "\"; choose a4, letter, a3, a0 or roll:WIDTH such as roll:36in.");
         };
+    }
+
+    private Paper roll(double mm) {
+        if (!(Paper.Roll.NARROWEST_MM <= mm && mm <= Paper.Roll.WIDEST_MM)) {
+            LengthFormat show = LengthFormat.millimetres();
+            throw new InputException("There is no paper \"" + paper + "\"; a roll is "
+                    + show.show(Paper.Roll.NARROWEST_MM) + " to " + show.show(Paper.Roll.WIDEST_MM) + " wide.");
+        }
+        return new Paper.Roll(mm);
     }
 
     /**

@@ -89,6 +89,25 @@ public record SizeChoice(
         return new SizeChoice(table.name(), best, frame.by(), frame.bodyMm(), frame.column(), bestMm, reason, findings);
     }
 
+    /**
+     * The same choice beside the size that a pattern was taken in.
+     *
+     * @param taken the size of the pattern
+     * @return the choice; with a finding where the pattern is in another size than would be chosen
+     */
+    public SizeChoice besidePatternIn(SizeRow taken) {
+        if (taken.size().equals(row.size())) {
+            return this;
+        }
+        List<Finding> more = new ArrayList<>(findings);
+        more.add(Finding.warning(
+                by.term(),
+                "The pattern was taken in size " + taken.size() + ", and for this body size " + row.size()
+                        + " would be chosen; take that size line if the pattern has it, or the alterations get larger than they"
+                        + " need be."));
+        return new SizeChoice(table, row, by, bodyMm, column, tableMm, reason, more);
+    }
+
     private static String wanted(GarmentKind kind) {
         return switch (kind) {
             case BODICE, DRESS -> "bust girth";
