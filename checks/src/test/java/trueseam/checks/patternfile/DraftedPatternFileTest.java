@@ -30,7 +30,11 @@ class DraftedPatternFileTest {
 
     private static List<Pattern> shells(DraftFigure figure) {
         DraftEase ease = DraftEase.fitted();
-        return List.of(Shells.bodice(figure, ease), Shells.skirt(figure, ease), Shells.dress(figure, ease));
+        return List.of(
+                Shells.bodice(figure, ease),
+                Shells.skirt(figure, ease),
+                Shells.dress(figure, ease),
+                Shells.trousers(figure, ease));
     }
 
     @ParameterizedTest
