@@ -8,7 +8,9 @@ import trueseam.fitting.tissue.Step;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Motion;
+import trueseam.geometry.Path;
 import trueseam.geometry.Point;
+import trueseam.geometry.Segment;
 import trueseam.geometry.Vec;
 import trueseam.output.drawing.Canvas;
 import trueseam.output.drawing.Lettering;
@@ -130,7 +132,10 @@ final class CellDrawing {
     private void whole(Canvas view, StepCell cell) {
         Frame frame = cell.last();
         table.pattern(view, frame);
-        table.grain(view, frame.paper().get(0).pose());
+        // The grainline of a pattern in parts lies on one of them; the lines that were traced show how each lies.
+        if (frame.paper().size() == 1) {
+            table.grain(view, frame.pose());
+        }
         movedFrom(cell).ifPresent(pose -> table.before(view, frame, pose));
         table.tissue(view, frame);
         for (Frame one : cell.frames()) {
@@ -155,17 +160,28 @@ final class CellDrawing {
 
     private Point farthest(Frame frame, Point pin) {
         Point far = pin;
-        for (var edge : piece.edges()) {
-            Point p = frame.pose().apply(edge.path().start());
-            far = p.distanceTo(pin) > far.distanceTo(pin) ? p : far;
+        for (Path outline : inHand(frame)) {
+            for (Segment segment : outline.segments()) {
+                far = segment.start().distanceTo(pin) > far.distanceTo(pin) ? segment.start() : far;
+            }
         }
         return far;
     }
 
-    private void sliding(Canvas view, Frame frame, Vec by) {
+    /** What was moved, where it lies now. */
+    private static List<Path> inHand(Frame frame) {
+        for (Frame.Lying lying : frame.paper()) {
+            if (lying.inHand()) {
+                return lying.now();
+            }
+        }
+        return frame.paper().get(0).now();
+    }
+
+    private static void sliding(Canvas view, Frame frame, Vec by) {
         if (by.length() > 0) {
             Vec half = by.unit().times(ARROW_MM / 2 / view.scale());
-            Point middle = frame.pose().apply(piece.outline().bounds().centre());
+            Point middle = inHand(frame).get(0).bounds().centre();
             TableSymbols.arrow(view, middle.minus(half), middle.plus(half));
         }
     }

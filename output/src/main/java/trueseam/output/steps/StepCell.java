@@ -57,13 +57,14 @@ record StepCell(int first, List<Frame> frames, List<String> words) {
         return List.copyOf(cells);
     }
 
-    /** Marks share a picture, and joins; a pin is shown with the pivot about it, copied marks with the tracing. */
+    /** Marks share a picture, and joins, and tracings of one lie; a pin is shown with the pivot about it, copied marks with the tracing. */
     private static boolean shares(List<Frame> before, Step next, int most) {
         Step last = before.get(before.size() - 1).step();
         boolean marks = last instanceof Step.Mark && next instanceof Step.Mark;
         boolean joins = last instanceof Step.Join && next instanceof Step.Join;
         boolean pivot = last instanceof Step.Pin && next instanceof Step.Pivot;
+        boolean traces = last instanceof Step.Trace first && !first.kept() && next instanceof Step.Trace;
         boolean copies = last instanceof Step.Trace && next instanceof Step.TransferBelow;
-        return pivot || copies || ((marks || joins) && before.size() < most);
+        return pivot || copies || ((marks || joins || traces) && before.size() < most);
     }
 }

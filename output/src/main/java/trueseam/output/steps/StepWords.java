@@ -188,9 +188,10 @@ public final class StepWords implements StepReader<String> {
                 ? ", straight across the grain"
                 : step.acrossMm() == 0 ? ", straight along the grain" : "";
         String lead = pinBefore().isPresent() ? "Take out the pin and slide" : "Slide";
+        String what = frames.get(at).paper().get(0).inHand() ? " the pattern " : " the part ";
         return ways.isEmpty()
-                ? lead + " the pattern nowhere."
-                : lead + " the pattern " + String.join(" and ", ways) + how + ", without turning it.";
+                ? lead + what + "nowhere."
+                : lead + what + String.join(" and ", ways) + how + ", without turning it.";
     }
 
     /** What is traced next says which side of the piece a slide is for: first of all what is traced where the pattern lies now. */
