@@ -68,9 +68,9 @@ public record CapLength(double frontMm, double backMm, CapEnd end) implements Al
         if (Math.abs(acrossMm) > NOTHING_MM || Math.abs(upMm) > NOTHING_MM) {
             list.add(new Step.Slide(acrossMm, upMm));
             for (SleeveHalf half : halves) {
-                double from = half.capFromUnderarm(half.cap.length() - CapReach.CROWN_MM);
-                double crown = half.capFromUnderarm(half.cap.length());
-                list.trace(half.cap.name(), Math.min(from, crown), Math.max(from, crown));
+                double from = half.capFromUnderarm(half.cap().length() - CapReach.CROWN_MM);
+                double crown = half.capFromUnderarm(half.cap().length());
+                list.trace(half.cap().name(), Math.min(from, crown), Math.max(from, crown));
             }
         }
     }
@@ -81,11 +81,11 @@ public record CapLength(double frontMm, double backMm, CapEnd end) implements Al
             return;
         }
         double shortest =
-                Math.min(halves.get(0).seam.length(), halves.get(1).seam.length());
+                Math.min(halves.get(0).seam().length(), halves.get(1).seam().length());
         double gap = Math.min(shortest / 2, Math.max(SEAM_BLEND_MM, 3 * Math.abs(downMm)));
         if (downMm > gap / 2) {
             throw new AlterationException(
-                    halves.get(0).piece.name(),
+                    halves.get(0).piece().name(),
                     "underarm seam",
                     downMm,
                     "the seam under the arm is too short to give so much to the cap; raise the crown instead.");
@@ -95,19 +95,19 @@ public record CapLength(double frontMm, double backMm, CapEnd end) implements Al
         for (SleeveHalf half : halves) {
             double underarm = half.capFromUnderarm(0);
             double notch = half.capFromUnderarm(half.lowerCapMm());
-            list.trace(half.cap.name(), Math.min(underarm, notch), Math.max(underarm, notch));
+            list.trace(half.cap().name(), Math.min(underarm, notch), Math.max(underarm, notch));
             growth = Math.max(growth, CapReach.seamGrowth(half, gap, downMm));
         }
         for (SleeveHalf half : halves) {
             double below = half.seamBelowUnderarm(gap);
             double underarm = half.underarm().alongMm();
             list.join(
-                    half.seam.name(),
+                    half.seam().name(),
                     Math.min(below, underarm),
                     Math.max(below, underarm),
                     JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, gap + growth));
         }
-        if (halves.get(0).piece.level(LevelName.BICEP).isPresent()) {
+        if (halves.get(0).piece().level(LevelName.BICEP).isPresent()) {
             list.add(new Step.Remark(Step.Inside.LEVEL, LevelName.BICEP.word(), 0, -downMm));
         }
         list.add(new Step.LayBack());

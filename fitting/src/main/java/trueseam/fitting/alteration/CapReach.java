@@ -36,8 +36,8 @@ record CapReach(double deeperMm, double acrossMm) {
         double deeper = 0;
         double across = 0;
         double most = MOST_SHARE
-                * (right.crown().on(right.piece).y()
-                        - right.underarm().on(right.piece).y());
+                * (right.crown().on(right.piece()).y()
+                        - right.underarm().on(right.piece()).y());
         for (int round = 0; round < ROUNDS; round++) {
             double offRight = wantedRight - gentle(right, deeper, across);
             double offLeft = wantedLeft - gentle(left, deeper, across);
@@ -56,7 +56,7 @@ record CapReach(double deeperMm, double acrossMm) {
             }
         }
         throw new AlterationException(
-                right.piece.name(),
+                right.piece().name(),
                 "cap",
                 rightMm + leftMm,
                 "the cap cannot follow the armhole so far; take the size whose armhole is nearer.");
@@ -68,15 +68,20 @@ record CapReach(double deeperMm, double acrossMm) {
         return (more - less) / (2 * STEP_MM);
     }
 
+    /** By how much a half cap gets longer when the crown goes up and the line stays as gentle as it was. */
+    static double growth(SleeveHalf half, double higherMm) {
+        return gentle(half, higherMm, 0) - gentle(half, 0, 0);
+    }
+
     /** The gentle line from the notch to the crown when the crown lies higher and farther across. */
     private static double gentle(SleeveHalf half, double deeper, double across) {
-        Path cap = half.cap.path();
+        Path cap = half.cap().path();
         double notch = half.capFromUnderarm(half.lowerCapMm());
-        double crown = half.capFromUnderarm(half.cap.length() - CROWN_MM);
+        double crown = half.capFromUnderarm(half.cap().length() - CROWN_MM);
         Vec slid = new Vec(across, deeper);
         Point atNotch = cap.pointAt(notch);
         Point atCrown = cap.pointAt(crown).plus(slid);
-        return half.right
+        return half.right()
                 ? Joining.smooth(atNotch, cap.tangentAt(notch), atCrown, cap.tangentAt(crown))
                         .length()
                 : Joining.smooth(atCrown, cap.tangentAt(crown), atNotch, cap.tangentAt(notch))
@@ -86,11 +91,11 @@ record CapReach(double deeperMm, double acrossMm) {
     /** Draws the cap between the notch and the crown new, longer by so much. */
     static void draw(StepList list, SleeveHalf half, double longerMm) {
         double notch = half.capFromUnderarm(half.lowerCapMm());
-        double crown = half.capFromUnderarm(half.cap.length() - CROWN_MM);
+        double crown = half.capFromUnderarm(half.cap().length() - CROWN_MM);
         double from = Math.min(notch, crown);
         double to = Math.max(notch, crown);
         list.join(
-                half.cap.name(),
+                half.cap().name(),
                 from,
                 to,
                 JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, to - from + longerMm));
@@ -98,7 +103,7 @@ record CapReach(double deeperMm, double acrossMm) {
 
     /** By how much a gentle line into the lowered underarm is longer than the top of the seam was. */
     static double seamGrowth(SleeveHalf half, double gapMm, double downMm) {
-        Path seam = half.right ? half.seam.path() : half.seam.path().reversed();
+        Path seam = half.right() ? half.seam().path() : half.seam().path().reversed();
         double below = seam.length() - gapMm;
         return Joining.smooth(
                                 seam.pointAt(below),

@@ -95,10 +95,10 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
 
     private double gapOf(SleeveHalf half, double outMm) {
         double rise = riseOf(half, outMm);
-        double gap = Math.min(half.seam.length() / 2, Math.max(SEAM_BLEND_MM, 2.5 * Math.abs(rise)));
+        double gap = Math.min(half.seam().length() / 2, Math.max(SEAM_BLEND_MM, 2.5 * Math.abs(rise)));
         if (rise <= -gap) {
             throw new AlterationException(
-                    half.piece.name(),
+                    half.piece().name(),
                     half.word() + " underarm seam",
                     totalMm,
                     String.format(
@@ -114,15 +114,15 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
         if (isSeamTracedWhole()) {
             return 0;
         }
-        Point underarm = half.underarm().on(half.piece);
+        Point underarm = half.underarm().on(half.piece());
         double across = half.outward() * outMm;
         Motion lies = reach == SleeveReach.WHOLE
                 ? Motion.slide(new Vec(across, 0))
-                : Motion.pivotAcross(half.wristCorner().on(half.piece), underarm, across);
+                : Motion.pivotAcross(half.wristCorner().on(half.piece()), underarm, across);
         double gap = gapOf(half, outMm);
-        Path upwards = half.right
-                ? half.seam.path().moved(lies)
-                : half.seam.path().moved(lies).reversed();
+        Path upwards = half.right()
+                ? half.seam().path().moved(lies)
+                : half.seam().path().moved(lies).reversed();
         double below = upwards.length() - gap;
         Point end = underarm.plus(new Vec(across, riseOf(half, outMm)));
         return Joining.tangentFromStart(upwards.pointAt(below), upwards.tangentAt(below), end)
@@ -165,7 +165,7 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
         if (cap == CapChoice.KEEP_CAP_SEAM) {
             list.add(new Step.Pin(half.crown()));
             list.add(new Step.Pivot(new Until.MeetsAcross(half.underarm(), mark)));
-            list.trace(half.cap.name(), 0, half.cap.length());
+            list.trace(half.cap().name(), 0, half.cap().length());
             list.add(new Step.LayBack());
         } else {
             list.add(new Step.Slide(half.outward() * outMm, 0));
@@ -177,10 +177,10 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
     private static void traceCap(StepList list, SleeveHalf half, double lowerMm) {
         double underarm = half.capFromUnderarm(0);
         double notch = half.capFromUnderarm(lowerMm);
-        double crown = half.capFromUnderarm(half.cap.length() - CROWN_MM);
-        list.trace(half.cap.name(), Math.min(underarm, notch), Math.max(underarm, notch));
+        double crown = half.capFromUnderarm(half.cap().length() - CROWN_MM);
+        list.trace(half.cap().name(), Math.min(underarm, notch), Math.max(underarm, notch));
         list.join(
-                half.cap.name(),
+                half.cap().name(),
                 Math.min(notch, crown),
                 Math.max(notch, crown),
                 JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
@@ -188,7 +188,7 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
 
     private void seam(StepList list, SleeveHalf half, String mark, double outMm, double growthMm) {
         if (isSeamTracedWhole()) {
-            list.trace(half.seam.name(), 0, half.seam.length());
+            list.trace(half.seam().name(), 0, half.seam().length());
             return;
         }
         if (reach == SleeveReach.WHOLE) {
@@ -204,12 +204,12 @@ public record SleeveGirth(double totalMm, CapChoice cap, SleeveReach reach) impl
         double wrist = half.wristCorner().alongMm();
         double below = half.seamBelowUnderarm(gap);
         double underarm = half.underarm().alongMm();
-        list.trace(half.seam.name(), Math.min(wrist, below), Math.max(wrist, below));
+        list.trace(half.seam().name(), Math.min(wrist, below), Math.max(wrist, below));
         list.join(
-                half.seam.name(),
+                half.seam().name(),
                 Math.min(below, underarm),
                 Math.max(below, underarm),
-                half.right
+                half.right()
                         ? JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.FREE, gap + growthMm)
                         : JoinForm.curveOfLength(Direction.FREE, Direction.AS_DRAWN, gap + growthMm));
     }

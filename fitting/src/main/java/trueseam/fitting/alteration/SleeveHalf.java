@@ -15,28 +15,26 @@ import trueseam.geometry.Point;
 /**
  * One half of a one-piece sleeve: its cap, its underarm seam and its end of the wrist. The outline is anticlockwise, so the
  * right half's cap runs from the underarm to the crown and the left half's from the crown to the underarm.
+ *
+ * @param piece the sleeve
+ * @param right whether it lies to the right of the crown
+ * @param cap its half of the cap
+ * @param seam its seam under the arm
  */
-final class SleeveHalf {
+public record SleeveHalf(Piece piece, boolean right, Edge cap, Edge seam) {
 
     /** Where no notch says where the ease begins: this share of the half cap, from the underarm. */
     private static final double LOWER_SHARE = 0.4;
 
     private static final double SAME_PLACE_MM = 1e-6;
 
-    final Piece piece;
-    final boolean right;
-    final Edge cap;
-    final Edge seam;
-
-    private SleeveHalf(Piece piece, boolean right, Edge cap, Edge seam) {
-        this.piece = piece;
-        this.right = right;
-        this.cap = cap;
-        this.seam = seam;
-    }
-
-    /** Right half, left half. */
-    static List<SleeveHalf> of(Piece piece) {
+    /**
+     * The halves of a sleeve.
+     *
+     * @param piece a one-piece sleeve
+     * @return right half, left half
+     */
+    public static List<SleeveHalf> of(Piece piece) {
         List<Edge> caps = piece.edgesOf(EdgeRole.CAP);
         List<Edge> seams = piece.edgesOf(EdgeRole.UNDERARM);
         if (caps.size() != 2 || seams.size() != 2) {
@@ -58,18 +56,31 @@ final class SleeveHalf {
                 new SleeveHalf(piece, true, rightCap, rightSeam), new SleeveHalf(piece, false, leftCap, leftSeam));
     }
 
-    double outward() {
+    /**
+     * Which way its outside lies.
+     *
+     * @return 1 to the right, -1 to the left
+     */
+    public double outward() {
         return right ? 1 : -1;
     }
 
-    /** front or back, from the edge's own name. */
-    String word() {
+    /**
+     * What to call it.
+     *
+     * @return front or back, from the edge's own name
+     */
+    public String word() {
         String name = cap.name();
         return name.contains("front") ? "front" : name.contains("back") ? "back" : right ? "right" : "left";
     }
 
-    /** Whether it is sewn into the back armhole: by its name, else by its notch of two cuts, else the left one. */
-    boolean isBack() {
+    /**
+     * Whether it is sewn into the back armhole: by its name, else by its notch of two cuts, else the left one.
+     *
+     * @return true for the back half
+     */
+    public boolean isBack() {
         String word = word();
         if (word.equals("front") || word.equals("back")) {
             return word.equals("back");
@@ -82,32 +93,61 @@ final class SleeveHalf {
         return !right;
     }
 
-    Place crown() {
+    /**
+     * The crown.
+     *
+     * @return its place on this half's cap
+     */
+    public Place crown() {
         return right ? Place.endOf(piece, cap.name(), "crown") : Place.startOf(cap.name(), "crown");
     }
 
-    Place underarm() {
+    /**
+     * The underarm point.
+     *
+     * @return its place on the seam
+     */
+    public Place underarm() {
         String said = word() + " underarm point";
         return right ? Place.endOf(piece, seam.name(), said) : Place.startOf(seam.name(), said);
     }
 
-    Place wristCorner() {
+    /**
+     * The lower end of the seam.
+     *
+     * @return its place on the seam
+     */
+    public Place wristCorner() {
         String said = word() + " wrist corner";
         return right ? Place.startOf(seam.name(), said) : Place.endOf(piece, seam.name(), said);
     }
 
-    /** A place of the seam at a distance from the underarm. */
-    double seamBelowUnderarm(double mm) {
+    /**
+     * A place of the seam.
+     *
+     * @param mm how far from the underarm
+     * @return along the seam's own direction, mm
+     */
+    public double seamBelowUnderarm(double mm) {
         return right ? seam.length() - mm : mm;
     }
 
-    /** A place of the cap at a distance from the underarm. */
-    double capFromUnderarm(double mm) {
+    /**
+     * A place of the cap.
+     *
+     * @param mm how far from the underarm
+     * @return along the cap's own direction, mm
+     */
+    public double capFromUnderarm(double mm) {
         return right ? mm : cap.length() - mm;
     }
 
-    /** From the underarm to the first notch of the cap: the part below the ease. */
-    double lowerCapMm() {
+    /**
+     * From the underarm to the first notch of the cap: the part below the ease.
+     *
+     * @return mm
+     */
+    public double lowerCapMm() {
         double nearest = Double.POSITIVE_INFINITY;
         for (Notch notch : piece.notches()) {
             if (notch.edge().equals(cap.name())) {
@@ -120,7 +160,13 @@ final class SleeveHalf {
         return nearest < 0.7 * cap.length() ? nearest : LOWER_SHARE * cap.length();
     }
 
-    OptionalDouble seamAt(LevelName level) {
+    /**
+     * Where a level crosses the seam.
+     *
+     * @param level the level
+     * @return along the seam's own direction, mm; nothing if the level is missing or does not cross it
+     */
+    public OptionalDouble seamAt(LevelName level) {
         OptionalDouble y = piece.level(level);
         if (y.isEmpty()) {
             return OptionalDouble.empty();

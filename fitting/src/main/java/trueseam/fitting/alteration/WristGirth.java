@@ -60,15 +60,15 @@ public record WristGirth(double totalMm) implements Alteration {
     private void half(StepList list, SleeveHalf half) {
         double elbow = half.seamAt(LevelName.ELBOW)
                 .orElseThrow(() -> new AlterationException(
-                        half.piece.name(),
-                        half.seam.name(),
+                        half.piece().name(),
+                        half.seam().name(),
                         totalMm,
                         "the elbow level does not cross this edge; mark the elbow level on the piece."));
         String mark = half.word() + " wrist mark";
         Place corner = half.wristCorner();
         list.add(new Step.Mark(mark, corner, half.outward() * totalMm / 2, 0));
-        list.add(new Step.Pin(new Place(half.seam.name(), elbow, "elbow on the " + half.word() + " seam")));
+        list.add(new Step.Pin(new Place(half.seam().name(), elbow, "elbow on the " + half.word() + " seam")));
         list.add(new Step.Pivot(new Until.MeetsAcross(corner, mark)));
-        list.trace(half.seam.name(), Math.min(elbow, corner.alongMm()), Math.max(elbow, corner.alongMm()));
+        list.trace(half.seam().name(), Math.min(elbow, corner.alongMm()), Math.max(elbow, corner.alongMm()));
     }
 }

@@ -14,7 +14,21 @@ import trueseam.garment.pattern.PieceKind;
 /** Every alteration by its name, in the order of work. */
 public final class Repertoire {
 
-    private static final List<Entry> ALL = inOrder(List.of(ChestLength.ENTRY, SwayBack.ENTRY, FullBust.ENTRY));
+    private static final List<Entry> ALL = inOrder(List.of(
+            ChestLength.ENTRY,
+            SwayBack.ENTRY,
+            FullBust.ENTRY,
+            SleeveLengths.ABOVE,
+            SleeveLengths.BELOW,
+            ArmGirth.UPPER_ARM,
+            ArmGirth.WHOLE_SLEEVE,
+            SeamBulge.ELBOW,
+            SeamBulge.FOREARM,
+            SeamBulge.WRIST,
+            ElbowDart.ENTRY,
+            SleeveCap.HEIGHT,
+            SleeveCap.EASE,
+            SleeveCap.TURN));
 
     private Repertoire() {}
 
