@@ -64,6 +64,6 @@ public record Applied(Entry entry, Variant variant, double mm, Optional<Side> si
 
     @Override
     public boolean changesCapEase() {
-        return mm != 0 && entry.lengthens().contains(EdgeRole.CAP);
+        return mm != 0 && lengthens().contains(EdgeRole.CAP);
     }
 }
