@@ -54,7 +54,12 @@ public final class Fits {
     }
 
     public static FitResult fit(LengthFormat show) {
-        return Fitting.fit(pattern(), person(), Optional.of(table().row("14")), FitChoices.usual(show));
+        return of(person(), show);
+    }
+
+    /** The same pattern for another body. */
+    public static FitResult of(Body body, LengthFormat show) {
+        return Fitting.fit(pattern(), body, Optional.of(table().row("14")), FitChoices.usual(show));
     }
 
     /** Trousers with a longer crotch, for one who is larger at waist and hip. */

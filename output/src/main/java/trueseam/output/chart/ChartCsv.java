@@ -56,6 +56,8 @@ public final class ChartCsv {
                 "measure",
                 "standard term",
                 "body" + in,
+                "left" + in,
+                "right" + in,
                 "origin",
                 "table" + in,
                 "flat pattern" + in,
@@ -78,6 +80,8 @@ public final class ChartCsv {
         cells.add(need.measure().workroomLabel());
         cells.add(need.measure().term());
         cells.add(number(need.body().mm(), unit));
+        cells.add(line.sides().map(sides -> number(sides.leftMm(), unit)).orElse(""));
+        cells.add(line.sides().map(sides -> number(sides.rightMm(), unit)).orElse(""));
         String note = need.body().note();
         cells.add(MeasureWords.origin(need.body().origin()) + (note.isEmpty() ? "" : ": " + note));
         cells.add(number(need.tableMm(), unit));

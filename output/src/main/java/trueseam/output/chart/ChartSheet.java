@@ -18,6 +18,7 @@ import trueseam.output.sheet.SheetPaper;
 import trueseam.output.sheet.SheetTable;
 import trueseam.output.sheet.SheetTable.Cell;
 import trueseam.output.sheet.SheetTable.Column;
+import trueseam.output.words.EaseWords;
 import trueseam.output.words.LevelWords;
 import trueseam.output.words.MeasureWords;
 import trueseam.output.words.ProofWords;
@@ -120,10 +121,10 @@ public final class ChartSheet {
         String verdict = MeasureWords.capital(line.verdict()) + (need.decision().overruled() ? " (your decision)" : "");
         return List.of(
                 Cell.of(line.label(), need.measure().term()).heavier(),
-                Cell.of(show.show(need.body().mm()) + footnote(line)),
+                Cell.of(show.show(need.body().mm()) + footnote(line), sides(line)),
                 compared(need.tableMm(), need.method() == Method.TABLE),
                 compared(need.flatMm(), need.method() == Method.FLAT),
-                Cell.of(show.show(need.easeMm()), need.easeSource()),
+                Cell.of(show.show(need.easeMm()), easeSource(line)),
                 Cell.of(shown(need.minimumEaseMm())),
                 Cell.of(show.showSigned(need.needMm()), error),
                 Cell.of(verdict, Unbroken.lengths(need.decision().reason())).heavier(),
@@ -162,6 +163,24 @@ public final class ChartSheet {
         return mm.isPresent() ? show.show(mm.getAsDouble()) : "";
     }
 
+    /** Both sides, where the body is not alike on both. */
+    private String sides(ChartLine line) {
+        return line.sides()
+                .map(sides -> "left " + show.show(sides.leftMm()) + ", right " + show.show(sides.rightMm()))
+                .map(Unbroken::lengths)
+                .orElse("");
+    }
+
+    /** The table has room for a few words only; a publication is named below. */
+    private String easeSource(ChartLine line) {
+        String source = line.need().easeSource();
+        if (!EaseWords.isMarked(source)) {
+            return source;
+        }
+        footnotes.add(line.label() + ": the ease is from " + new EaseWords(show).full(source) + ".");
+        return EaseWords.brief(source) + " [" + footnotes.size() + "]";
+    }
+
     private String footnote(ChartLine line) {
         if (line.isTaped() && line.need().body().note().isEmpty()) {
             return "";
@@ -175,7 +194,7 @@ public final class ChartSheet {
 
     private void below() {
         for (int i = 0; i < footnotes.size(); i++) {
-            flow.paragraph("[" + (i + 1) + "] " + footnotes.get(i), TEXT, 0.5);
+            flow.paragraph("[" + (i + 1) + "] " + Unbroken.lengths(footnotes.get(i)), TEXT, 0.5);
         }
         chart.size().map(SizeChoice::reason).ifPresent(reason -> section("Size", List.of(reason)));
         if (!chart.sleeve().isEmpty()) {

@@ -38,7 +38,8 @@ public record FittingChart(FitResult fit, Optional<SizeChoice> size, List<ChartL
     public static FittingChart of(FitResult fit, Optional<SizeChoice> size, List<FitResult> otherCaps) {
         List<ChartLine> lines = new ArrayList<>();
         for (Need need : fit.needs()) {
-            lines.add(new ChartLine(need, changeOf(fit, need), after(fit, need)));
+            lines.add(new ChartLine(
+                    need, changeOf(fit, need), ChartLine.Sides.of(fit.body(), need.measure()), after(fit, need)));
         }
         List<SleeveCost> sleeve = new ArrayList<>();
         SleeveCost.of(fit, true).ifPresent(sleeve::add);

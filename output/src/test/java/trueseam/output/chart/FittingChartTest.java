@@ -17,6 +17,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import trueseam.fitting.alteration.CapChoice;
 import trueseam.fitting.compare.Need;
 import trueseam.fitting.plan.FitResult;
+import trueseam.garment.body.Body;
+import trueseam.garment.body.Reading;
+import trueseam.garment.body.Side;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.length.LengthUnit;
 import trueseam.garment.measure.Measure;
@@ -145,5 +148,52 @@ class FittingChartTest {
         assertThat(seam.after().capHeightMm()).isLessThan(seam.before().capHeightMm() - 5);
         assertThat(height.after().capHeightMm()).isCloseTo(height.before().capHeightMm(), within(0.1));
         assertThat(height.after().capSeamMm()).isGreaterThan(height.before().capSeamMm() + 5);
+    }
+
+    /** A body whose right arm is half an inch thicker: both sides are on the chart, and the mean is compared. */
+    @Test
+    void whereTheBodyHasLeftAndRightBothAreShown() throws IOException {
+        Body body = Fits.person()
+                .with(Reading.taped(Measure.ARM_LENGTH, Side.LEFT, 23 * 25.4))
+                .with(Reading.taped(Measure.ARM_LENGTH, Side.RIGHT, 23.5 * 25.4));
+        FitResult fit = Fits.of(body, INCHES);
+        FittingChart chart = FittingChart.of(fit, Optional.empty(), List.of());
+        assertThat(chart.lines().stream().filter(line -> line.sides().isPresent()))
+                .singleElement()
+                .satisfies(line -> assertThat(line.need().measure()).isEqualTo(Measure.ARM_LENGTH));
+        assertThat(PdfText.of(ChartSheet.pdf(chart, SheetPaper.A4))).contains("left 23 in, right 23 1/2 in");
+        Map<String, String> row = parsed(ChartCsv.text(chart)).stream()
+                .filter(r -> Measure.named(r.get("standard term")) == Measure.ARM_LENGTH)
+                .findFirst()
+                .orElseThrow();
+        assertThat(row).containsEntry("left (in)", "23").containsEntry("right (in)", "23.5");
+    }
+
+    /** Without ease stated by a pattern the ease is that of the table of wearing ease, which marks its publications. */
+    @Test
+    void anEaseOfThePublishedTableNamesItsPublication() {
+        FitResult fit = Fits.fit(INCHES);
+        Need arm = fit.needs().stream()
+                .filter(n -> n.measure() == Measure.UPPER_ARM_GIRTH)
+                .findFirst()
+                .orElseThrow();
+        Need marked = new Need(
+                arm.measure(),
+                arm.body(),
+                arm.tableMm(),
+                arm.flatMm(),
+                arm.easeMm(),
+                arm.minimumEaseMm(),
+                "THR-SLV 2 at least",
+                arm.method(),
+                arm.needMm(),
+                arm.decision());
+        ChartLine line = new ChartLine(marked, Optional.empty(), Optional.empty(), OptionalDouble.empty());
+        FittingChart chart = new FittingChart(fit, Optional.empty(), List.of(line), List.of());
+        assertThat(PdfText.of(ChartSheet.pdf(chart, SheetPaper.A4)))
+                .contains("published [1]")
+                .contains(
+                        "[1] Upper arm: the ease is from Set-in Sleeve Solutions, in Threads magazine: 2 in at least.")
+                .doesNotContain("THR");
     }
 }
