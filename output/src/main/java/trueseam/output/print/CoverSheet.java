@@ -80,21 +80,34 @@ final class CoverSheet {
         return "Full-size print: " + (layout.cover().isPresent() ? paper : "this page and " + paper);
     }
 
+    /** What speaks against cutting: proofs that do not hold, and pieces that have no cutting line. */
+    private List<String> against() {
+        List<String> all = new ArrayList<>();
+        for (PieceLines piece : pieces) {
+            if (piece.crosses()) {
+                all.add(piece.piece().name()
+                        + ": the outline crosses itself, so it is printed without a cutting line.");
+            }
+        }
+        all.addAll(warnings);
+        return all;
+    }
+
     private double drawWarnings(Canvas canvas, Bounds room, double top) {
-        if (warnings.isEmpty()) {
+        List<String> said = against();
+        if (said.isEmpty()) {
             return top;
         }
         double y = top;
         double inner = room.width() - 6;
         y -= 3;
-        y -= canvas.paragraph(
-                "Do not cut this yet: not every proof holds.", new Point(room.minX() + 3, y), inner, HEAD);
-        for (String warning : warnings.subList(0, Math.min(4, warnings.size()))) {
+        y -= canvas.paragraph("Do not cut this yet.", new Point(room.minX() + 3, y), inner, HEAD);
+        for (String warning : said.subList(0, Math.min(4, said.size()))) {
             y -= canvas.paragraph("\u2022 " + warning, new Point(room.minX() + 3, y), inner, BODY);
         }
-        if (warnings.size() > 4) {
+        if (said.size() > 4) {
             y -= canvas.paragraph(
-                    "\u2022 and " + (warnings.size() - 4) + " more, in the report",
+                    "\u2022 and " + (said.size() - 4) + " more, in the report",
                     new Point(room.minX() + 3, y),
                     inner,
                     BODY);
@@ -151,7 +164,8 @@ final class CoverSheet {
     private void drawPieces(Canvas canvas, double left, double top) {
         double y = top - canvas.paragraph("The pieces", new Point(left, top), COLUMN_MM, HEAD) - 1;
         for (PieceLines piece : pieces) {
-            String words = piece.piece().name() + ": " + PieceTitle.cutWords(piece.piece());
+            String words = piece.piece().name() + ": "
+                    + (piece.crosses() ? PieceTitle.CROSSES : PieceTitle.cutWords(piece.piece()));
             y -= canvas.paragraph(words, new Point(left, y), COLUMN_MM, BODY) + 0.8;
         }
     }

@@ -63,6 +63,17 @@ final class FreeRoom {
      * @return the box, or nothing if none lies on the piece as a whole
      */
     Optional<Bounds> take(double width, double height, Point near, Bounds all) {
+        Optional<Bounds> best = best(width, height, near, all);
+        best.ifPresent(this::keep);
+        return best;
+    }
+
+    /** How much words must cover at the least to stand in an area; as bad as can be if they have no room there. */
+    int least(double width, double height, Point near, Bounds all) {
+        return best(width, height, near, all).map(this::covered).orElse(Integer.MAX_VALUE);
+    }
+
+    private Optional<Bounds> best(double width, double height, Point near, Bounds all) {
         Bounds best = null;
         double least = Double.MAX_VALUE;
         for (double x = all.minX(); x <= all.maxX() - width + ROUNDING_MM; x += GRID_MM) {
@@ -77,9 +88,6 @@ final class FreeRoom {
                     }
                 }
             }
-        }
-        if (best != null) {
-            keep(best);
         }
         return Optional.ofNullable(best);
     }

@@ -26,11 +26,13 @@ public final class FullSizePrint {
     private final List<String> warnings;
     private final List<PieceLines> pieces = new ArrayList<>();
     private final Layout layout;
+    private final boolean schematic;
 
-    private FullSizePrint(WorkedPattern worked, PrintOptions options, List<String> warnings) {
+    private FullSizePrint(WorkedPattern worked, PrintOptions options, List<String> warnings, boolean schematic) {
+        this.schematic = schematic;
         this.worked = worked;
         this.options = options;
-        this.warnings = warnings;
+        this.warnings = List.copyOf(warnings);
         for (AlteredPiece piece : worked.pieces()) {
             pieces.add(PieceLines.of(piece, options));
         }
@@ -47,11 +49,12 @@ public final class FullSizePrint {
      * @throws PieceTooWideException if a piece does not fit on a roll
      */
     public static FullSizePrint of(WorkedPattern worked, PrintOptions options, List<String> warnings) {
-        return new FullSizePrint(worked, options, List.copyOf(warnings));
+        return new FullSizePrint(worked, options, warnings, false);
     }
 
     /**
-     * Lays out a fitted pattern; page one says which proofs do not hold.
+     * Lays out a fitted pattern; page one says which proofs do not hold, and that drafted pieces which only show the steps are not
+     * to be cut.
      *
      * @param fit the fit
      * @param options how it is printed
@@ -59,9 +62,14 @@ public final class FullSizePrint {
      * @throws PieceTooWideException if a piece does not fit on a roll
      */
     public static FullSizePrint of(FitResult fit, PrintOptions options) {
-        List<String> failures =
-                fit.report().failures().stream().map(Proof::sentence).toList();
-        return of(fit.worked(), options, failures);
+        List<String> against = new ArrayList<>();
+        if (fit.schematic()) {
+            against.add(
+                    "These pieces were drafted to show the steps; they are not your paper pattern. Alter that by the"
+                            + " step sheet.");
+        }
+        fit.report().failures().stream().map(Proof::sentence).forEach(against::add);
+        return new FullSizePrint(fit.worked(), options, against, fit.schematic());
     }
 
     /**
@@ -90,8 +98,9 @@ public final class FullSizePrint {
             PieceLines piece = pieces.get(i);
             FreeRoom room = new FreeRoom(new Footprint(List.of(piece.outline())));
             layout.joinsOn(layout.pieces().get(i)).forEach(room::keep);
+            layout.marksOn(layout.pieces().get(i)).forEach(room::keep);
             rooms.add(room);
-            PieceTitle words = new PieceTitle(pattern, piece, options);
+            PieceTitle words = new PieceTitle(pattern, piece, options, schematic);
             figures.add(
                     book.figure(piece.bounds(), c -> new PieceDrawing(piece, layers, room).draw(c, words, options)));
             footprints.add(new Footprint(piece.outlines()));

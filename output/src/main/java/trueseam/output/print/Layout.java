@@ -22,6 +22,9 @@ import trueseam.geometry.Vec;
  */
 public record Layout(List<Placed> pieces, List<Tile> tiles, boolean joined, Optional<Bounds> cover) {
 
+    /** How far a mark with its number reaches, mm. */
+    private static final double MARK_MM = 8;
+
     // Immutable.
     public Layout {
         pieces = List.copyOf(pieces);
@@ -100,6 +103,25 @@ public record Layout(List<Placed> pieces, List<Tile> tiles, boolean joined, Opti
             }
         }
         return joins;
+    }
+
+    /**
+     * What the marks where pages meet cover of a piece.
+     *
+     * @param placed a piece of this layout
+     * @return boxes in the piece's own coordinates
+     */
+    List<Bounds> marksOn(Placed placed) {
+        Vec back = Point.ORIGIN.minus(placed.origin());
+        List<Bounds> boxes = new ArrayList<>();
+        for (JoinMark mark : marks()) {
+            Point at = mark.at().plus(back);
+            Bounds box = Bounds.of(at, at).grown(MARK_MM);
+            if (placed.area().grown(MARK_MM).meets(Bounds.of(mark.at(), mark.at()), 0)) {
+                boxes.add(box);
+            }
+        }
+        return boxes;
     }
 
     private static double share(Bounds frame, double share, boolean across) {

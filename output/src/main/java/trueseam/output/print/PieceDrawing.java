@@ -1,5 +1,7 @@
 package trueseam.output.print;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.Edge;
@@ -23,6 +25,10 @@ final class PieceDrawing {
     }
 
     void draw(Canvas canvas, PieceTitle title, PrintOptions options) {
+        lines.stitching().ifPresent(room::keep);
+        lines.beforeStitching().forEach(room::keep);
+        lines.beforeCutting().forEach(room::keep);
+        dartsBefore().forEach(room::keep);
         PieceMarks marks = new PieceMarks(lines, room);
         canvas.on(layers.marks(), marks::drawLevels);
         canvas.on(layers.original(), this::drawBefore);
@@ -32,19 +38,26 @@ final class PieceDrawing {
         canvas.on(layers.marks(), c -> title.draw(c, room, lines));
         canvas.on(layers.marks(), marks::drawNames);
         Layer notes = layers.allowance();
-        canvas.on(notes, c -> new EdgeNotes(lines, options).draw(c));
+        canvas.on(notes, c -> new EdgeNotes(lines, options, room).draw(c));
     }
 
     private void drawBefore(Canvas canvas) {
         canvas.stroke(lines.beforeStitching(), Pens.BEFORE_STITCHING);
         canvas.on(layers.allowance(), c -> c.stroke(lines.beforeCutting(), Pens.BEFORE));
+        canvas.stroke(dartsBefore(), Pens.BEFORE_STITCHING);
+    }
+
+    /** The legs of darts that are not where they were. */
+    private List<Path> dartsBefore() {
+        List<Path> legs = new ArrayList<>();
         lines.before().ifPresent(before -> {
             for (Dart dart : before.darts()) {
                 if (!lines.piece().darts().contains(dart)) {
-                    canvas.stroke(PieceMarks.legs(before, dart), Pens.BEFORE_STITCHING);
+                    legs.addAll(PieceMarks.legs(before, dart));
                 }
             }
         });
+        return legs;
     }
 
     private void drawOutline(Canvas canvas) {

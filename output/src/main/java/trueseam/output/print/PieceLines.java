@@ -13,7 +13,7 @@ import trueseam.geometry.Path;
  *
  * @param piece the piece whose marks are printed: the altered one if it was asked for, else the original
  * @param stitching where it is sewn, if asked for
- * @param cutting where it is cut, if asked for
+ * @param cutting where it is cut, if asked for and if the outline does not cross itself
  * @param before the original piece, if it was altered and both were asked for
  * @param beforeStitching parts of the original stitching line that lie apart
  * @param beforeCutting parts of the original cutting line that lie apart
@@ -37,16 +37,15 @@ record PieceLines(
         Optional<Path> stitching = stitching(piece, options);
         Optional<Path> cutting = cutting(piece, options);
         List<Path> outlines = new ArrayList<>();
-        outlines.add(cutting.or(() -> stitching).orElseThrow());
+        outlines.add(cutting.or(() -> stitching).orElseGet(piece::outline));
         List<Path> beforeStitching = List.of();
         List<Path> beforeCutting = List.of();
         if (both) {
             Optional<Path> sewn = stitching(altered.original(), options);
             Optional<Path> cut = cutting(altered.original(), options);
-            beforeStitching =
-                    sewn.map(p -> Apart.parts(p, stitching.orElseThrow())).orElse(List.of());
-            beforeCutting = cut.map(p -> Apart.parts(p, cutting.orElseThrow())).orElse(List.of());
-            outlines.add(cut.or(() -> sewn).orElseThrow());
+            beforeStitching = sewn.map(p -> apart(p, stitching)).orElse(List.of());
+            beforeCutting = cut.map(p -> apart(p, cutting)).orElse(List.of());
+            outlines.add(cut.or(() -> sewn).orElseGet(altered.original()::outline));
         }
         Optional<Piece> before = both ? Optional.of(altered.original()) : Optional.empty();
         return new PieceLines(piece, stitching, cutting, before, beforeStitching, beforeCutting, outlines);
@@ -57,7 +56,16 @@ record PieceLines(
     }
 
     private static Optional<Path> cutting(Piece piece, PrintOptions options) {
-        return options.has(PrintedLine.CUTTING) ? Optional.of(CuttingLine.of(piece)) : Optional.empty();
+        return options.has(PrintedLine.CUTTING) ? CuttingLine.find(piece) : Optional.empty();
+    }
+
+    private static List<Path> apart(Path before, Optional<Path> now) {
+        return now.map(n -> Apart.parts(before, n)).orElse(List.of(before));
+    }
+
+    /** Whether its outline crosses itself, so that it has no cutting line and must not be cut. */
+    boolean crosses() {
+        return CuttingLine.find(piece).isEmpty();
     }
 
     /** The outline that scissors follow: the cutting line, or the stitching line where no other is printed. */

@@ -24,6 +24,9 @@ final class PieceMarks {
     private static final Lettering NAME = Lettering.of(3.8).shaded(0.2);
     private static final double FOLD_ARROW_MM = 13;
 
+    /** Where along a line words may stand, best first. */
+    private static final List<Double> SHARES = List.of(0.7, 0.5, 0.6, 0.4, 0.3, 0.8, 0.65, 0.55, 0.45, 0.35, 0.75);
+
     /** A level shorter than this inside the piece is only a touch, mm. */
     private static final double SHORTEST_LEVEL_MM = 15;
 
@@ -149,9 +152,32 @@ final class PieceMarks {
         Path line = Path.through(from, to);
         room.keep(line);
         double angle = PatternSymbols.readable(to.minus(from));
-        Point beside = from.towards(to, 0.8).plus(Vec.atAngle(angle).left().times(1.5));
+        Vec up = Vec.atAngle(angle).left().times(1.5);
+        double share = clearest(from, to, up.times(2.2), canvas.typeface().widthOf("grain", NAME) / 2 + 1);
+        Point beside = from.towards(to, share).plus(up);
         canvas.text("grain", beside, NAME.turned(angle).centred());
         room.keep(new Bounds(beside.x(), beside.y(), beside.x(), beside.y()).grown(5));
+    }
+
+    /** Where along a line words of a length beside it cover least: the middle of its upper half, if that is free. */
+    private double clearest(Point from, Point to, Vec beside, double halfMm) {
+        Vec half = to.minus(from).unit().times(halfMm);
+        double whole = from.distanceTo(to);
+        double best = 0.5;
+        int least = Integer.MAX_VALUE;
+        for (double share : SHARES) {
+            if (share * whole < halfMm || (1 - share) * whole < halfMm) {
+                continue;
+            }
+            Point middle = from.towards(to, share).plus(beside);
+            int covered = room.covered(
+                    Bounds.of(middle.minus(half), middle.plus(half)).grown(0.5));
+            if (covered < least) {
+                least = covered;
+                best = share;
+            }
+        }
+        return best;
     }
 
     private void drawFold(Canvas canvas, Edge fold) {
@@ -167,10 +193,12 @@ final class PieceMarks {
         Lettering lettering = Lettering.of(4.2).turned(angle).centred();
         String words = fold.name() + ": place on the fold of the cloth";
         lettering = canvas.typeface().fitted(words, lettering, path.length() * 0.7, 2);
-        Point middle = from.towards(to, 0.5).plus(inwards.times(0.5));
+        double half = canvas.typeface().widthOf(words, lettering) / 2;
+        Point middle = from.towards(to, clearest(from, to, inwards.times(0.5), half + 2))
+                .plus(inwards.times(0.5));
         canvas.text(words, middle.minus(Vec.atAngle(angle).left().times(lettering.sizeMm() * 0.35)), lettering);
-        Vec half = along.times(canvas.typeface().widthOf(words, lettering) / 2);
-        room.keep(Bounds.of(middle.minus(half), middle.plus(half)).grown(2));
+        Vec arm = along.times(half);
+        room.keep(Bounds.of(middle.minus(arm), middle.plus(arm)).grown(2));
     }
 
     /** Names come last, where the lines and the title leave room. */
@@ -179,7 +207,12 @@ final class PieceMarks {
             double width = canvas.typeface().widthOf(name.text(), NAME) + 2;
             double height = NAME.sizeMm() * 1.2;
             Point near = name.near();
-            Bounds area = name.onLevel() ? justAbove(near, height) : around(near);
+            Bounds area = around(near);
+            if (name.onLevel()) {
+                Bounds above = along(near, 0.4, height);
+                Bounds below = along(near, -0.4 - height, height);
+                area = room.least(width, height, near, above) <= room.least(width, height, near, below) ? above : below;
+            }
             room.take(width, height, near, area)
                     .ifPresent(box -> canvas.text(
                             name.text(), new Point(box.minX() + 1, box.minY() + NAME.sizeMm() * 0.3), NAME));
@@ -190,8 +223,9 @@ final class PieceMarks {
         return new Bounds(near.x(), near.y(), near.x(), near.y()).grown(60);
     }
 
-    private Bounds justAbove(Point near, double height) {
+    /** A band beside a level, across the whole piece. */
+    private Bounds along(Point near, double up, double height) {
         Bounds all = piece.outline().bounds();
-        return new Bounds(all.minX(), near.y() + 0.4, all.maxX(), near.y() + 0.4 + height);
+        return new Bounds(all.minX(), near.y() + up, all.maxX(), near.y() + up + height);
     }
 }

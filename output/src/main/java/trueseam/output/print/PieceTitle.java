@@ -14,17 +14,23 @@ import trueseam.output.drawing.Lettering;
 /** What is written on a piece: its name, how often it is cut, of which pattern and size, for whom. */
 final class PieceTitle {
 
+    /** Said of a piece that cannot be cut. */
+    static final String CROSSES = "DO NOT CUT: the outline crosses itself, so there is no cutting line";
+
     private record Row(String text, Lettering lettering) {}
 
     private final List<Row> rows = new ArrayList<>();
 
-    PieceTitle(Pattern pattern, PieceLines lines, PrintOptions options) {
+    PieceTitle(Pattern pattern, PieceLines lines, PrintOptions options, boolean schematic) {
         Piece piece = lines.piece();
         rows.add(new Row(piece.name(), Lettering.of(11).heavy()));
         rows.add(new Row(cutWords(piece), Lettering.of(7).heavy()));
         rows.add(new Row(Names.withSize(pattern), Lettering.of(5)));
         if (!options.label().isBlank()) {
             rows.add(new Row("for " + options.label(), Lettering.of(5)));
+        }
+        if (schematic) {
+            rows.add(new Row("drafted to show the steps: not your pattern", Lettering.of(4.2)));
         }
         if (lines.before().isPresent()) {
             rows.add(new Row("altered", Lettering.of(4.2)));
@@ -37,6 +43,9 @@ final class PieceTitle {
     }
 
     private static String allowanceWords(Piece piece, PieceLines lines) {
+        if (lines.crosses()) {
+            return CROSSES;
+        }
         boolean none = piece.edges().stream().map(Edge::allowanceMm).allMatch(a -> a == 0);
         if (none) {
             return "no seam allowances included";

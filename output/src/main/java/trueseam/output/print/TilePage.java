@@ -22,6 +22,11 @@ final class TilePage {
     private static final double TAG_WIDTH_MM = 52;
     private static final double TAG_HEIGHT_MM = 13;
 
+    /** A number beside a diamond stays within half of the usual overlap, so that no sheet cuts it off, mm. */
+    private static final double NUMBER_WIDE_MM = 4.9;
+
+    private static final Lettering NUMBER = Lettering.of(3.2).heavy();
+
     /** From the lines where pages meet to a label: clear of the diamonds. */
     private static final double INSET_MM = 9;
 
@@ -71,7 +76,7 @@ final class TilePage {
         Vec up = new Vec(0, DIAMOND_MM);
         Point at = mark.at();
         canvas.fill(List.of(Shapes.closed(at.plus(right), at.plus(up), at.minus(right), at.minus(up))), 0);
-        Lettering lettering = Lettering.of(3.2).heavy();
+        Lettering lettering = canvas.typeface().fitted(mark.label(), NUMBER, NUMBER_WIDE_MM, 2);
         if (mark.upright()) {
             canvas.text(mark.label(), at.plus(new Vec(0.8, 3.4)), lettering);
             canvas.text(mark.label(), at.plus(new Vec(-0.8, 3.4)), lettering.endingThere());

@@ -5,21 +5,33 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import trueseam.fitting.work.WorkedPattern;
 import trueseam.garment.length.LengthFormat;
+import trueseam.garment.pattern.EdgeRole;
+import trueseam.garment.pattern.Grain;
+import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
+import trueseam.garment.pattern.PieceBuilder;
+import trueseam.garment.pattern.PieceKind;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
+import trueseam.geometry.polygon.Region;
+import trueseam.output.Fits;
 
 class FullSizePrintTest {
 
@@ -143,6 +155,17 @@ class FullSizePrintTest {
         }
     }
 
+    @Test
+    void piecesThatOnlyShowTheStepsSayThatTheyAreNotToBeCut() throws IOException {
+        byte[] pdf = FullSizePrint.of(Fits.onPaper(LengthFormat.inches(8)), usual(Paper.A4))
+                .pdf();
+        try (PDDocument read = Loader.loadPDF(pdf)) {
+            assertThat(Words.text(read, 0).replaceAll("\\s+", " "))
+                    .contains("Do not cut this yet", "they are not your paper pattern");
+            assertThat(Words.text(read, -1)).contains("drafted to show the steps: not your pattern");
+        }
+    }
+
     @ParameterizedTest
     @EnumSource(names = {"ORIGINAL", "ALTERED"})
     void eachOutlineIsOnItsOwnLayer(PrintedLine which) throws IOException {
@@ -217,5 +240,75 @@ class FullSizePrintTest {
     void theSamePatternGivesTheSameFile() {
         assertThat(print(Samples.skirt(), Paper.A4).pdf())
                 .isEqualTo(print(Samples.skirt(), Paper.A4).pdf());
+    }
+
+    /** On each page every label is there as a whole or not at all; what is cut here stands whole on a neighbour. */
+    @ParameterizedTest
+    @MethodSource("tiled")
+    void noLabelIsCutOffByTheEdgeOfASheet(WorkedPattern worked, Paper paper) throws IOException {
+        FullSizePrint print = print(worked, paper);
+        List<String> cut = new ArrayList<>();
+        int labels = 0;
+        try (PDDocument read = Loader.loadPDF(print.pdf())) {
+            for (Tile tile : print.layout().tiles()) {
+                Bounds frame = tile.frame();
+                Vec toPage = Point.ORIGIN.minus(
+                        new Point(tile.window().minX(), tile.window().minY()));
+                Bounds shown = Bounds.of(
+                        new Point(frame.minX(), frame.minY()).plus(toPage),
+                        new Point(frame.maxX(), frame.maxY()).plus(toPage));
+                for (Words.Letters letters : Words.letters(read, tile.page() - 1)) {
+                    long inside = letters.at().stream()
+                            .filter(p -> shown.with(p).equals(shown))
+                            .count();
+                    labels += inside > 0 ? 1 : 0;
+                    if (inside > 0 && inside < letters.at().size()) {
+                        cut.add(tile.label() + ": " + letters.text());
+                    }
+                }
+            }
+        }
+        assertThat(labels).isGreaterThan(60);
+        assertThat(cut).isEmpty();
+    }
+
+    static Stream<Arguments> tiled() {
+        return Stream.of(
+                Arguments.of(Samples.bodice(), Paper.A4),
+                Arguments.of(Samples.bodice(), Paper.LETTER),
+                Arguments.of(Samples.skirt(), Paper.A4),
+                Arguments.of(Samples.skirt(), Paper.LETTER),
+                Arguments.of(Samples.dress(), Paper.LETTER),
+                Arguments.of(Samples.dress(), Paper.A3));
+    }
+
+    /** Side and armhole change places at the underarm, so that the outline crosses itself there. */
+    @Test
+    void aPieceWhoseOutlineCrossesItselfHasNoCuttingLineAndSaysSo() throws IOException {
+        Point cross = new Point(300, 200);
+        Piece crossed = new PieceBuilder("bodice front", PieceKind.BODICE_FRONT)
+                .onFold("centre")
+                .edge("waist", EdgeRole.WAIST, Path.through(new Point(0, 0), new Point(200, 0)), 15)
+                .edge("side", EdgeRole.SIDE, Path.through(new Point(200, 0), new Point(320, 300), cross), 15)
+                .edge("armhole", EdgeRole.ARMHOLE, Path.through(cross, new Point(150, 400)), 15)
+                .edge("neck", EdgeRole.NECK, Path.through(new Point(150, 400), new Point(0, 350)), 15)
+                .edge("centre", EdgeRole.CENTRE, Path.through(new Point(0, 350), new Point(0, 0)), 0)
+                .grain(new Grain(new Point(60, 40), new Point(60, 300)))
+                .build();
+        Path bow = crossed.outline();
+        assertThat(Region.faultOf(bow)).isPresent();
+        WorkedPattern worked = WorkedPattern.of(
+                new Pattern("crossed", "14", "misses", "for a test", List.of(crossed), List.of(), Map.of()));
+        FullSizePrint print = FullSizePrint.of(worked, usual(Paper.A4), List.of());
+        assertThat(CuttingLine.find(crossed)).isEmpty();
+        try (PDDocument read = Loader.loadPDF(print.pdf())) {
+            assertThat(Words.text(read, 0).replaceAll("\\s+", " "))
+                    .contains(
+                            "Do not cut this yet",
+                            "the outline crosses itself, so it is printed without a cutting line")
+                    .contains("bodice front: DO NOT CUT");
+            assertThat(Words.text(read, -1))
+                    .contains("DO NOT CUT: the outline crosses itself, so there is no cutting line");
+        }
     }
 }

@@ -36,6 +36,31 @@ public final class Words {
         return words;
     }
 
+    /** A run of text with the places of its letters on the page, mm, in the order read; also letters that lines cut off. */
+    public record Letters(String text, List<Point> at) {}
+
+    /** All runs of letters of a page, counted from 0, whichever way they stand. */
+    public static List<Letters> letters(PDDocument document, int page) throws IOException {
+        List<Letters> found = new ArrayList<>();
+        PDFTextStripper stripper = new PDFTextStripper() {
+            @Override
+            protected void writeString(String text, List<TextPosition> positions) {
+                List<Point> at = new ArrayList<>();
+                for (TextPosition p : positions) {
+                    at.add(new Point(
+                            p.getTextMatrix().getTranslateX() / 72 * 25.4,
+                            p.getTextMatrix().getTranslateY() / 72 * 25.4));
+                }
+                found.add(new Letters(text, at));
+            }
+        };
+        stripper.setStartPage(page + 1);
+        stripper.setEndPage(page + 1);
+        stripper.setSortByPosition(false);
+        stripper.getText(document);
+        return found;
+    }
+
     /** The whole text of a page, counted from 0, or of all pages for -1. */
     public static String text(PDDocument document, int page) throws IOException {
         PDFTextStripper stripper = new PDFTextStripper();
