@@ -55,7 +55,9 @@ final class SleeveTable {
     }
 
     private Cell figure(double before, double after) {
-        String change = ruler.isHidden(after - before) ? "no change" : ruler.showSigned(after - before);
-        return Cell.of(show.show(before) + " \u2192 " + show.show(after), change);
+        // Two figures that a hair parts may round to different eighths: one figure is the truer word for no change.
+        return ruler.isHidden(after - before)
+                ? Cell.of(show.show(before), "no change")
+                : Cell.of(show.show(before) + " \u2192 " + show.show(after), ruler.showSigned(after - before));
     }
 }
