@@ -15,6 +15,7 @@ import trueseam.fitting.compare.Need;
 import trueseam.fitting.compare.Verdict;
 import trueseam.fitting.proof.FitReport;
 import trueseam.fitting.proof.Prover;
+import trueseam.fitting.work.EarlierRounds;
 import trueseam.fitting.work.WorkedPattern;
 import trueseam.garment.body.Body;
 import trueseam.garment.ease.GarmentKind;
@@ -30,8 +31,8 @@ import trueseam.garment.size.SizeRow;
 /**
  * Fits a pattern to a body: compares, decides, shares, works the tissue, trues, proves.
  *
- * <p>The amounts are first the wanted changes; the altered pattern is measured again, and what it is off is added to the amount
- * of the measure that is off, until every changed measure is at its target. Changes that do part of each other's work (a deeper
+ * <p>The amounts are first the wanted changes; the altered pattern is measured again, and the amounts are corrected by what it is
+ * off ({@link Corrections}), until every changed measure is at its target. Changes that do part of each other's work (a deeper
  * crotch is also a longer crotch seam) are so counted once.
  */
 public final class Fitting {
@@ -40,6 +41,9 @@ public final class Fitting {
     private static final double NEAR_MM = 0.02;
 
     private static final int ROUNDS = 15;
+
+    /** Learned corrections that are not there after so many rounds hop to and fro across a limit of truing; plain ones creep up. */
+    private static final int LEARNED_ROUNDS = 8;
 
     /** How often a measure that was left alone may be taken up because another change moved it. */
     private static final int PROMOTIONS = 3;
@@ -52,6 +56,8 @@ public final class Fitting {
     private final Map<Measure, Double> drawn = new EnumMap<>(Measure.class);
     private final Optional<Map<Measure, Double>> typed;
     private final List<Finding> findings = new ArrayList<>();
+    private final EarlierRounds rounds = new EarlierRounds();
+    private final Corrections corrections = new Corrections();
 
     private Fitting(
             Pattern pattern,
@@ -170,7 +176,7 @@ public final class Fitting {
                 break;
             }
             needs = promoted;
-            solved = solve(needs);
+            solved = solve(needs, solved);
         }
         List<Change> changes = Sharing.changes(needs, SideGirth.cutEdges(pattern), kind);
         findings.addAll(Sharing.warnings(changes, choices.show()));
@@ -241,25 +247,56 @@ public final class Fitting {
     private record Solved(Amounts amounts, WorkedPattern worked) {}
 
     private Solved solve(List<Need> needs) {
-        Map<Measure, Double> targets = targets(needs);
         Amounts amounts = start(needs);
-        WorkedPattern worked = work(amounts);
-        for (int round = 0; round < ROUNDS; round++) {
-            boolean near = true;
-            for (Map.Entry<Measure, Double> target : targets.entrySet()) {
-                Optional<FlatMeasure> now = FlatPattern.measure(worked.altered(), target.getKey());
-                double off = target.getValue() - now.map(FlatMeasure::mm).orElse(target.getValue());
-                if (Math.abs(off) > NEAR_MM) {
-                    near = false;
-                    amounts = amounts.plus(target.getKey(), off);
+        return solve(needs, new Solved(amounts, work(amounts)));
+    }
+
+    private Solved solve(List<Need> needs, Solved before) {
+        Map<Measure, Double> targets = targets(needs);
+        corrections.newTargets();
+        if (!corrections.arePlain()) {
+            try {
+                Solved solved = corrected(targets, before, LEARNED_ROUNDS);
+                if (isNear(off(targets, solved.worked.altered()))) {
+                    return solved;
                 }
+            } catch (IllegalArgumentException e) {
+                // A learned step reached too far for the pattern: only what a plain one asks too much of it is refused.
             }
-            if (near) {
+            corrections.stayPlain();
+        }
+        Amounts amounts = start(needs);
+        return corrected(targets, new Solved(amounts, work(amounts)), ROUNDS);
+    }
+
+    private Solved corrected(Map<Measure, Double> targets, Solved before, int most) {
+        Solved now = before;
+        for (int round = 0; round < most; round++) {
+            Map<Measure, Double> off = off(targets, now.worked.altered());
+            if (isNear(off)) {
                 break;
             }
-            worked = work(amounts);
+            Amounts amounts = now.amounts;
+            for (Map.Entry<Measure, Double> one : corrections.next(off, NEAR_MM).entrySet()) {
+                amounts = amounts.plus(one.getKey(), one.getValue());
+            }
+            now = new Solved(amounts, work(amounts));
         }
-        return new Solved(amounts, worked);
+        return now;
+    }
+
+    private static boolean isNear(Map<Measure, Double> off) {
+        return off.values().stream().allMatch(mm -> Math.abs(mm) <= NEAR_MM);
+    }
+
+    private static Map<Measure, Double> off(Map<Measure, Double> targets, Pattern altered) {
+        Map<Measure, Double> off = new EnumMap<>(Measure.class);
+        targets.forEach((measure, target) -> off.put(
+                measure,
+                FlatPattern.measure(altered, measure)
+                        .map(flat -> target - flat.mm())
+                        .orElse(0.0)));
+        return off;
     }
 
     private static Amounts start(List<Need> needs) {
@@ -279,7 +316,7 @@ public final class Fitting {
     }
 
     private WorkedPattern work(Amounts amounts) {
-        return WorkedPattern.altered(pattern, order(amounts));
+        return WorkedPattern.altered(pattern, order(amounts), rounds);
     }
 
     private List<Alteration> order(Amounts amounts) {

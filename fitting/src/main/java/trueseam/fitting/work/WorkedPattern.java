@@ -63,16 +63,27 @@ public record WorkedPattern(
      * @return the altered and trued pattern
      */
     public static WorkedPattern altered(Pattern pattern, List<? extends Alteration> alterations) {
-        WorkedPattern worked = of(pattern);
+        return altered(pattern, alterations, new EarlierRounds());
+    }
+
+    /**
+     * Alters and trues a pattern once more, with amounts that may differ.
+     *
+     * @param pattern the pattern
+     * @param alterations in the order of work
+     * @param rounds what was worked before on the same pattern; this round is added to it
+     * @return the altered and trued pattern, the same as without the earlier rounds
+     */
+    public static WorkedPattern altered(Pattern pattern, List<? extends Alteration> alterations, EarlierRounds rounds) {
+        WorkedPattern worked = rounds.begin(pattern);
         Meant meant = Meant.NOTHING;
         for (Alteration alteration : alterations) {
             Pattern before = worked.altered();
-            worked = worked.then(alteration.title(), alteration.work(before), false)
-                    .asking(alteration.changesCapEase());
+            worked = rounds.after(worked, alteration);
             meant = meant.plus(before, worked.altered(), alteration.lengthens());
         }
-        return worked.then("The sleeve follows the armhole", Following.work(worked.altered(), meant), false)
-                .trued(meant);
+        return worked.then("The sleeve follows the armhole", Following.work(worked.altered(), meant), false, rounds)
+                .trued(meant, rounds);
     }
 
     /**
@@ -84,6 +95,10 @@ public record WorkedPattern(
      * @return the pattern after it
      */
     public WorkedPattern then(String title, List<PieceWork> work, boolean truing) {
+        return then(title, work, truing, new EarlierRounds());
+    }
+
+    WorkedPattern then(String title, List<PieceWork> work, boolean truing, EarlierRounds rounds) {
         if (work.isEmpty()) {
             return this;
         }
@@ -94,7 +109,7 @@ public record WorkedPattern(
             AlteredPiece next = piece;
             for (PieceWork one : work) {
                 if (one.piece().equals(piece.now().name())) {
-                    AlteredPiece after = next.then(one.steps());
+                    AlteredPiece after = rounds.after(next, one.steps());
                     done.add(new Chapter(title, next.now(), after.now(), one.steps(), truing));
                     next = after;
                 }
@@ -118,22 +133,26 @@ public record WorkedPattern(
         return Truing.levels(original, altered, openings);
     }
 
-    private WorkedPattern asking(boolean capEase) {
+    WorkedPattern asking(boolean capEase) {
         return new WorkedPattern(original, altered, pieces, chapters, levels, capEaseAsked || capEase);
     }
 
-    private WorkedPattern trued(Meant meant) {
+    private WorkedPattern trued(Meant meant, EarlierRounds rounds) {
         List<LevelShift> apart = apart();
-        WorkedPattern level = then("True the levels across the seams", Truing.levelWork(pieces, altered, apart), true);
+        WorkedPattern level =
+                then("True the levels across the seams", Truing.levelWork(pieces, altered, apart), true, rounds);
         WorkedPattern worked =
                 new WorkedPattern(original, level.altered, level.pieces, level.chapters, apart, capEaseAsked);
         // Two rounds: a corner whose two edges both bend is drawn one edge after the other.
         for (int round = 0; round < 2; round++) {
-            worked = worked.then("Smooth what the pivots bent", Truing.smoothingWork(worked.pieces), true);
+            List<PieceWork> smoothing = new ArrayList<>();
+            for (AlteredPiece piece : worked.pieces) {
+                smoothing.addAll(rounds.smoothing(piece));
+            }
+            worked = worked.then("Smooth what the pivots bent", smoothing, true, rounds);
         }
-        worked =
-                worked.then("Walk the seams", Truing.walkWork(original, worked.altered, capEaseAsked, meant::of), true);
-        return worked;
+        return worked.then(
+                "Walk the seams", Truing.walkWork(original, worked.altered, capEaseAsked, meant::of), true, rounds);
     }
 
     /**

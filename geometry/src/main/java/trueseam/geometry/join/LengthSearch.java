@@ -1,5 +1,6 @@
 package trueseam.geometry.join;
 
+import java.util.Optional;
 import trueseam.geometry.Cubic;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
@@ -19,6 +20,12 @@ final class LengthSearch {
     private static final double LENGTH_MM = 1e-10; // a tenth of what is promised
     private static final int SCAN = 32;
 
+    /** First step of the secant; small against the bend of the length over the scale, large against rounding. */
+    private static final double FIRST_STEP = 0.01;
+
+    /** Steps of the secant before the bracket takes over; lengths asked of truing need 3 to 6. */
+    private static final int SECANTS = 9;
+
     private final Point a;
     private final Vec startUnit;
     private final Point b;
@@ -37,16 +44,20 @@ final class LengthSearch {
     }
 
     Cubic of(double lengthMm) {
-        double shortest = at(SHORTEST_SCALE).length();
         Cubic gentle = at(1);
-        if (Math.abs(gentle.length() - lengthMm) <= LENGTH_MM && isPlain(gentle)) {
+        double one = gentle.length();
+        if (Math.abs(one - lengthMm) <= LENGTH_MM && isPlain(gentle)) {
             return gentle;
         }
+        Optional<Cubic> near = bySecant(lengthMm, one);
+        if (near.isPresent() && isPlain(near.get())) {
+            return near.get();
+        }
+        double shortest = at(SHORTEST_SCALE).length();
         double longest = at(LONGEST_SCALE).length();
         if (!(shortest - LENGTH_MM <= lengthMm && lengthMm <= longest)) {
             throw outOfReach(lengthMm, shortest);
         }
-        double one = gentle.length();
         Cubic found = at(
                 lengthMm < one
                         ? solve(lengthMm, SHORTEST_SCALE, shortest, 1, one)
@@ -59,6 +70,28 @@ final class LengthSearch {
 
     private Cubic at(double scale) {
         return Cubic.of(a, startHandle.times(scale), endHandle.times(scale), b);
+    }
+
+    /**
+     * The wanted length is mostly near that of the gentle curve, and the ends of the bracket are curves that are costly to measure.
+     * Whatever is found within the bracket is the one solution; where the secant leaves it or is slow, nothing is.
+     */
+    private Optional<Cubic> bySecant(double lengthMm, double one) {
+        double last = 1;
+        double lastMiss = one - lengthMm;
+        double scale = lastMiss < 0 ? 1 + FIRST_STEP : 1 - FIRST_STEP;
+        for (int i = 0; i < SECANTS && SHORTEST_SCALE <= scale && scale <= LONGEST_SCALE; i++) {
+            Cubic tried = at(scale);
+            double miss = tried.length() - lengthMm;
+            if (Math.abs(miss) <= LENGTH_MM) {
+                return Optional.of(tried);
+            }
+            double next = scale - miss * (scale - last) / (miss - lastMiss);
+            last = scale;
+            lastMiss = miss;
+            scale = next;
+        }
+        return Optional.empty();
     }
 
     /** False position with the Illinois correction: the bracket holds the one solution throughout. */
