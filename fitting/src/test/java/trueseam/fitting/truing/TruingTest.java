@@ -136,6 +136,23 @@ class TruingTest {
         assertThat(smooth.now().edge("side").length()).isCloseTo(whole, within(0.1));
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {10, -10})
+    void aWaistCornerThatWasRuledStraightGetsItsAngleBack(double acrossMm) {
+        double original = cornerDegrees(FRONT, "side", true);
+        Place corner = Place.startOf("side", "side waist");
+        StepList list = new StepList(FRONT);
+        list.add(new Step.Mark("waist mark", corner, acrossMm, 0));
+        list.add(new Step.Pin(Place.endOf(FRONT, "side", "underarm point")));
+        list.add(new Step.Pivot(new Until.MeetsAcross(corner, "waist mark")));
+        list.trace("side", 0, FRONT.edge("side").length());
+        list.join("waist", 150, FRONT.edge("waist").length(), JoinForm.STRAIGHT);
+        AlteredPiece bent = AlteredPiece.of(FRONT).then(list.finished());
+        assertThat(Math.abs(cornerDegrees(bent.now(), "side", true) - original)).isGreaterThan(2);
+        AlteredPiece smooth = bent.then(new Smoothing(bent).steps());
+        assertThat(cornerDegrees(smooth.now(), "side", true)).isCloseTo(original, within(0.01));
+    }
+
     private static double sharpestTurn(Edge edge) {
         double worst = 0;
         var segments = edge.path().segments();
@@ -182,6 +199,10 @@ class TruingTest {
         Piece let = worked(off.piece(work.get(0).piece()), work.get(0));
         Pattern walked = off.withPieces(List.of(let));
         assertThat(walked.mismatchMm(side) - BODICE.mismatchMm(side)).isCloseTo(0, within(0.02));
+        Point low = let.edge("side").path().start();
+        assertThat(low.y() - off.piece(let.name()).edge("side").path().start().y())
+                .as("the lower end goes down, and nowhere is the line drawn forth and back")
+                .isBetween(-1.01 * Math.abs(mm) - 0.01, -0.9 * Math.abs(mm));
         assertThat(let.edge("side").path().end())
                 .as("the underarm stays")
                 .isEqualTo(off.piece(let.name()).edge("side").path().end());
