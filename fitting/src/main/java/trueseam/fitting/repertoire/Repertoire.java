@@ -28,7 +28,13 @@ public final class Repertoire {
             ElbowDart.ENTRY,
             SleeveCap.HEIGHT,
             SleeveCap.EASE,
-            SleeveCap.TURN));
+            SleeveCap.TURN,
+            AcrossBack.ENTRY,
+            BackBelowArmhole.ENTRY,
+            RoundBack.ROUND,
+            RoundBack.HUMP,
+            RoundBack.ERECT,
+            ShoulderBlades.ENTRY));
 
     private Repertoire() {}
 
