@@ -16,10 +16,16 @@ import trueseam.output.print.TestSquares;
  * @param schematic whether there is no digital pattern to take strips from
  * @param strips the strips
  * @param uncut the pieces whose outline crosses itself
+ * @param opened the pieces that are cut open inside
  * @param failures the proofs that do not hold, each a sentence
  */
 record StripCover(
-        String title, boolean schematic, List<Cutting.Strip> strips, List<String> uncut, List<String> failures) {
+        String title,
+        boolean schematic,
+        List<Cutting.Strip> strips,
+        List<String> uncut,
+        List<String> opened,
+        List<String> failures) {
 
     private static final Lettering HEAD = Lettering.of(6).heavy();
     private static final Lettering BODY = Lettering.of(3.4);
@@ -39,6 +45,11 @@ record StripCover(
         }
         for (String piece : uncut) {
             words.add("No strips for the " + piece + ": its outline crosses itself, so it has no cutting line.");
+        }
+        for (String piece : opened) {
+            words.add("The " + piece
+                    + " is cut open and spread inside. Its strips give the new outline only; its darts and"
+                    + " marks move too. Work it by the step sheet, or cut it from the full-size print.");
         }
         if (!failures.isEmpty()) {
             words.add("Do not cut this yet: not every proof holds.");

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.proof.Proof;
 import trueseam.fitting.tissue.AlteredPiece;
+import trueseam.fitting.tissue.Step;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
@@ -54,7 +55,7 @@ public final class TapeOnStrips {
         PdfBook book = PdfBook.titled(title, "Strips to tape onto tissue, at full size: print at 100 %.");
         List<String> failures =
                 fit.report().failures().stream().map(Proof::sentence).toList();
-        StripCover cover = new StripCover(title, fit.schematic(), strips, uncut(fit), failures);
+        StripCover cover = new StripCover(title, fit.schematic(), strips, uncut(fit), opened(fit), failures);
         List<Shelves.Box> boxes = new ArrayList<>();
         boxes.add(new Shelves.Box(
                 COVER, room.width(), Math.min(room.height(), cover.heightMm(book.typeface(), room.width()))));
@@ -110,6 +111,15 @@ public final class TapeOnStrips {
         return fit.worked().pieces().stream()
                 .filter(piece -> !isCut(piece))
                 .map(piece -> piece.now().name())
+                .toList();
+    }
+
+    /** The pieces of which a part was turned about a hinge. */
+    private static List<String> opened(FitResult fit) {
+        return fit.worked().chapters().stream()
+                .filter(chapter -> !fit.schematic() && chapter.steps().stream().anyMatch(Step.Spread.class::isInstance))
+                .map(chapter -> chapter.before().name())
+                .distinct()
                 .toList();
     }
 

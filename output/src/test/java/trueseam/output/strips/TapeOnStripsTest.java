@@ -20,6 +20,10 @@ import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.alteration.SideGirth;
 import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.tissue.AlteredPiece;
+import trueseam.fitting.tissue.Spot;
+import trueseam.fitting.tissue.Step;
+import trueseam.fitting.tissue.Until;
+import trueseam.fitting.work.Chapter;
 import trueseam.fitting.work.WorkedPattern;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.pattern.LevelName;
@@ -260,5 +264,26 @@ class TapeOnStripsTest {
         byte[] pdf = TapeOnStrips.pdf(Fits.onPaper(INCHES), on(Paper.A4));
         assertThat(PdfText.pages(pdf)).isEqualTo(1);
         assertThat(PdfText.of(pdf)).contains("no digital pattern");
+    }
+
+    @Test
+    void aPieceThatIsCutOpenInsideSaysThatItsStripsAreTheOutlineOnly() {
+        Piece front = Fits.pattern().piece("bodice front");
+        Spot hinge = new Spot(new Point(90, 180), "bust point");
+        Chapter opened = new Chapter(
+                "full bust", front, front, List.of(new Step.Spread(hinge, new Until.GrainUpright())), false);
+        WorkedPattern worked = FIT.worked();
+        List<Chapter> chapters = new ArrayList<>(worked.chapters());
+        chapters.add(opened);
+        FitResult fit = with(new WorkedPattern(
+                worked.original(),
+                worked.altered(),
+                worked.pieces(),
+                chapters,
+                worked.levels(),
+                worked.capEaseAsked()));
+        assertThat(PdfText.of(TapeOnStrips.pdf(fit, on(Paper.A4))))
+                .contains("The bodice front is cut open and spread inside.");
+        assertThat(PdfText.of(TapeOnStrips.pdf(FIT, on(Paper.A4)))).doesNotContain("cut open and spread");
     }
 }
