@@ -183,6 +183,7 @@ public final class Fitting {
         if (typed.isEmpty()) {
             findings.addAll(AlsoMoved.findings(needs, drawn, solved.worked.altered(), choices.show()));
         }
+        CupAdvice.of(body, needs, choices).ifPresent(findings::add);
         findings.addAll(Interplay.findings(pattern, order(solved.amounts), targets(needs), choices.show()));
         FitReport report = Prover.prove(solved.worked, targets(needs), solved.worked.capEaseAsked());
         return new FitResult(
