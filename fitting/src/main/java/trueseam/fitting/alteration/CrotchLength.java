@@ -124,7 +124,7 @@ public record CrotchLength(double frontPointMm, double frontWaistMm, double back
                             Locale.ROOT,
                             "%.0f mm are to be taken away at the %s, and the curve drawn into it would fold at more than"
                                     + " %.0f mm; alter the crotch depth or take a smaller size.",
-                            Math.abs(amountMm),
+                            Math.ceil(Math.abs(amountMm)),
                             place,
                             Math.floor((1 - LEAST_WAY) * -way)));
         }
