@@ -34,7 +34,14 @@ public final class Repertoire {
             RoundBack.ROUND,
             RoundBack.HUMP,
             RoundBack.ERECT,
-            ShoulderBlades.ENTRY));
+            ShoulderBlades.ENTRY,
+            ShoulderWidth.ENTRY,
+            ShoulderSlope.SQUARE,
+            ShoulderSlope.SLOPING,
+            ForwardShoulder.ENTRY,
+            NeckSize.ENTRY,
+            NeckSize.FULL,
+            ArmholeHeight.ENTRY));
 
     private Repertoire() {}
 

@@ -18,12 +18,13 @@ import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
+import trueseam.geometry.Cubic;
 import trueseam.geometry.Motion;
+import trueseam.geometry.OutOfReachException;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
 import trueseam.geometry.join.Joining;
-import trueseam.geometry.join.LengthOutOfReachException;
 
 /**
  * Neck, shoulder, armhole and side of a bodice or dress, whichever way the piece lies: its corners on each edge, and pencil and ruler
@@ -34,6 +35,11 @@ final class UpperPart {
     static final Set<PieceKind> BACKS = EnumSet.of(PieceKind.BODICE_BACK, PieceKind.DRESS_BACK);
     static final Set<PieceKind> ALL =
             EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.BODICE_BACK, PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK);
+
+    /** A line drawn new may be so much flatter or fuller than the gentle one (handles so many times as long): ours. */
+    private static final double FLATTEST = 0.3;
+
+    private static final double FULLEST = 1.7;
 
     final Piece piece;
     final Corners corners;
@@ -131,25 +137,35 @@ final class UpperPart {
         Motion atStart = forwards ? near : far;
         Motion atEnd = forwards ? far : near;
         Path part = piece.edge(gap.edge()).path().part(gap.fromMm(), gap.toMm());
-        try {
-            Joining.smoothOfLength(
-                    atStart.apply(part.start()),
-                    atStart.apply(part.startTangent()),
-                    atEnd.apply(part.end()),
-                    atEnd.apply(part.endTangent()),
-                    lengthMm);
-        } catch (LengthOutOfReachException e) {
-            throw new AlterationException(
-                    piece.name(),
+        Point a = atStart.apply(part.start());
+        Point b = atEnd.apply(part.end());
+        Vec leaving = atStart.apply(part.startTangent());
+        Vec arriving = atEnd.apply(part.endTangent());
+        double flat = shaped(a, leaving, b, arriving, FLATTEST);
+        double full = shaped(a, leaving, b, arriving, FULLEST);
+        if (!(flat <= lengthMm && lengthMm <= full)) {
+            throw refusal(
                     gap.edge(),
                     mm,
-                    "this line cannot keep its length so far from where it was; take less, or the next size.");
+                    "this line would have to be drawn too " + (lengthMm < flat ? "flat" : "full")
+                            + " to keep its length so far from where it was; take less, or the next size.");
         }
         list.join(
                 gap.edge(),
                 gap.fromMm(),
                 gap.toMm(),
                 JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, lengthMm));
+    }
+
+    /** The length of the gentle curve with handles so many times as long. */
+    private static double shaped(Point a, Vec leaving, Point b, Vec arriving, double times) {
+        Cubic gentle = Joining.smooth(a, leaving, b, arriving);
+        return Cubic.of(
+                        a,
+                        gentle.handle1().minus(a).times(times),
+                        gentle.handle2().minus(b).times(times),
+                        b)
+                .length();
     }
 
     private Stretch stretch(Place corner, double nearMm, double farMm) {
@@ -197,6 +213,19 @@ final class UpperPart {
         Point left = foot.plus(off);
         Point right = foot.plus(off.reversed());
         return Optional.of(left.distanceTo(near) <= right.distanceTo(near) ? left : right);
+    }
+
+    /** The turn about a pin until a point is so much higher. */
+    Motion turnedUp(Place pin, Place at, double upMm) {
+        // A pivot along the grain is a pivot across it on a table turned by a quarter.
+        Motion quarter = Motion.pivot(Point.ORIGIN, -Math.PI / 2);
+        Point centre = pin.on(piece);
+        try {
+            Motion turned = Motion.pivotAcross(quarter.apply(centre), quarter.apply(at.on(piece)), upMm);
+            return Motion.pivot(centre, turned.turnRad());
+        } catch (OutOfReachException e) {
+            throw refusal("shoulder", upMm, "the shoulder cannot turn so far; take less.");
+        }
     }
 
     AlterationException refusal(String where, double mm, String sentence) {

@@ -65,7 +65,7 @@ final class WalkTruing {
         for (Seam seam : original.seams()) {
             double longer = altered.mismatchMm(seam) - original.mismatchMm(seam);
             if (roleOf(seam.first()) == EdgeRole.ARMHOLE) {
-                if (Math.abs(longer) > LEAVE_CAP_MM && !capEaseAsked) {
+                if ((Math.abs(longer) > LEAVE_CAP_MM || isAnyOff(seam.first())) && !capEaseAsked) {
                     fillArmholes(seam.first(), longer);
                 }
             } else if (isPlain(seam) && Math.abs(longer) > LEAVE_MM) {
@@ -77,6 +77,18 @@ final class WalkTruing {
         List<PieceWork> work = new ArrayList<>();
         lists.forEach((piece, list) -> work.add(new PieceWork(piece, list.finished())));
         return work;
+    }
+
+    /** One armhole may have lost what the other gained: each keeps its own length. */
+    private boolean isAnyOff(List<EdgeRef> armholes) {
+        return armholes.stream().anyMatch(ref -> Math.abs(own(ref)) > LEAVE_CAP_MM);
+    }
+
+    /** What an edge has lost of the length that it should have. */
+    private double own(EdgeRef ref) {
+        return original.piece(ref.piece()).sewnLength(ref.edge())
+                + meantMm.applyAsDouble(ref)
+                - altered.piece(ref.piece()).sewnLength(ref.edge());
     }
 
     private double meant(List<EdgeRef> edges) {
@@ -99,10 +111,7 @@ final class WalkTruing {
         for (EdgeRef ref : armholes) {
             Piece piece = altered.piece(ref.piece());
             Edge edge = piece.edge(ref.edge());
-            double own = original.piece(ref.piece()).sewnLength(ref.edge())
-                    + meantMm.applyAsDouble(ref)
-                    - piece.sewnLength(ref.edge());
-            double wanted = own + (longerMm - lost) * edge.length() / whole;
+            double wanted = own(ref) + (longerMm - lost) * edge.length() / whole;
             if (piece.dartsOn(edge.name()).isEmpty() && Math.abs(wanted) > LEAVE_MM) {
                 redrawHollow(piece, edge, wanted);
             }
