@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import trueseam.garment.body.Side;
 import trueseam.garment.measure.Measure;
@@ -31,6 +32,8 @@ import trueseam.geometry.Vec;
  * <tr><td>across front, back</td><td>centre to armhole at the level half way down the armhole, twice</td></tr>
  * <tr><td>lengths at the centre</td><td>along the grain from the neck to the waist level</td></tr>
  * <tr><td>upper arm</td><td>straight from underarm to underarm of the sleeve</td></tr>
+ * <tr><td>top hip</td><td>across each half piece half way between waist and hip level, darts left out, twice</td></tr>
+ * <tr><td>calf</td><td>across each leg piece a third of the way from the knee level to the hem</td></tr>
  * <tr><td>crotch depth</td><td>along the grain from the side waist to the crotch level</td></tr>
  * <tr><td>crotch length</td><td>along the crotch edge, front and back apart</td></tr>
  * </table>
@@ -69,12 +72,32 @@ public final class FlatPattern {
         return List.copyOf(found);
     }
 
+    /**
+     * The hem sweep: along the hem of skirts and dresses all round, of trousers round one leg. No measure of the body is compared
+     * with it.
+     *
+     * @param pattern the pattern
+     * @return mm, or nothing if no piece has a hem
+     */
+    public static OptionalDouble hemSweepMm(Pattern pattern) {
+        FlatPattern flat = new FlatPattern(pattern);
+        List<FlatPart> parts =
+                new ArrayList<>(flat.along(EdgeRole.HEM, k -> k.isSkirt() || k.isDress(), "along the hem", 2));
+        parts.addAll(flat.along(EdgeRole.HEM, PieceKind::isTrouser, "along the hem", 1));
+        return parts.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        parts.stream().mapToDouble(FlatPart::totalMm).sum());
+    }
+
     private List<FlatPart> parts(Measure measure) {
         return switch (measure) {
             case BUST_GIRTH, CHEST_GIRTH -> across(LevelName.BUST, PieceKind::isUpper, "across at the bust level", 2);
             case WAIST_GIRTH -> waist();
             case HIP_GIRTH ->
                 across(LevelName.HIP, k -> k.isSkirt() || k.isDress() || k.isTrouser(), "across at the hip level", 2);
+            case TOP_HIP_GIRTH -> across(Heights::topHip, "across half way between waist and hip level", 2);
+            case CALF_GIRTH -> across(Heights::calf, "across a third of the way from knee to hem", 1);
             case ACROSS_FRONT_WIDTH ->
                 across(LevelName.ACROSS, k -> k.isUpper() && k.isFront(), "centre front to armhole", 2);
             case ACROSS_BACK_WIDTH ->
@@ -114,10 +137,8 @@ public final class FlatPattern {
                     SHOULDER_SLOPE,
                     NECK_GIRTH,
                     SCYE_DEPTH,
-                    TOP_HIP_GIRTH,
                     NAPE_TO_WRIST_LENGTH,
                     TRUNK_CIRCUMFERENCE,
-                    CALF_GIRTH,
                     ANKLE_GIRTH,
                     OUTSIDE_LEG_LENGTH,
                     KNEE_HEIGHT -> List.of();
@@ -125,10 +146,14 @@ public final class FlatPattern {
     }
 
     private List<FlatPart> across(LevelName level, Predicate<PieceKind> on, String what, int times) {
+        return across(piece -> on.test(piece.kind()) ? piece.level(level) : OptionalDouble.empty(), what, times);
+    }
+
+    private List<FlatPart> across(Function<Piece, OptionalDouble> height, String what, int times) {
         List<FlatPart> parts = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
-            OptionalDouble y = piece.level(level);
-            if (on.test(piece.kind()) && y.isPresent() && isTaken(piece, times)) {
+            OptionalDouble y = height.apply(piece);
+            if (y.isPresent() && isTaken(piece, times)) {
                 Span.at(piece, y.getAsDouble())
                         .ifPresent(span -> parts.add(new FlatPart(
                                 piece.name(), what, span.widthMm(), Math.min(times, piece.timesAround()))));

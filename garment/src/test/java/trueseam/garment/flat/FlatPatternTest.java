@@ -146,6 +146,19 @@ class FlatPatternTest {
         assertThat(mm(p, Measure.WAIST_TO_HIP)).isEqualTo(200);
     }
 
+    // Half way between waist and hip: the standard's high hip, level round the top of the hip bones (common practice).
+    // The
+    // fullest calf is a third of the way from knee to hem (common practice): the inseam is at -20 there.
+    @Test
+    void theTopHipIsHalfWayToTheHipAndTheCalfAThirdOfTheWayToTheHem() {
+        Pattern p = Boards.pattern(
+                Boards.trouser("front", PieceKind.TROUSER_FRONT), Boards.trouser("back", PieceKind.TROUSER_BACK));
+        assertThat(mm(p, Measure.TOP_HIP_GIRTH)).isCloseTo(2 * 2 * 220, within(1e-9));
+        assertThat(mm(p, Measure.CALF_GIRTH)).isCloseTo(2 * 260, within(1e-9));
+        assertThat(FlatPattern.hemSweepMm(p)).hasValueCloseTo(2 * 240, within(1e-9));
+        assertThat(FlatPattern.hemSweepMm(Boards.pattern(Boards.front(240)))).isEmpty();
+    }
+
     // Worked example 26 of the trade notes speaks of the waist after darts; that darts are left out: TRUE1, common
     // practice.
     @Test
