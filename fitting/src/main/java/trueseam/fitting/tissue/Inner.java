@@ -36,7 +36,7 @@ final class Inner {
         boolean known =
                 switch (remark.kind()) {
                     case LANDMARK -> piece.landmark(remark.name()).isPresent();
-                    case DART_POINT ->
+                    case DART_POINT, DART_LEGS ->
                         piece.darts().stream().anyMatch(dart -> dart.name().equals(remark.name()));
                     case LEVEL ->
                         piece.levels().stream()
@@ -98,6 +98,11 @@ final class Inner {
     /** How far the point of a dart is marked from where it would lie. */
     Vec dartPoint(String dart) {
         return anew(Step.Inside.DART_POINT, dart);
+    }
+
+    /** How far each leg of a dart is marked outwards. */
+    double dartLegs(String dart) {
+        return anew(Step.Inside.DART_LEGS, dart).x();
     }
 
     private Vec anew(Step.Inside kind, String name) {

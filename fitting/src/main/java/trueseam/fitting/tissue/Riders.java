@@ -79,8 +79,8 @@ final class Riders {
                 d.name(),
                 inner.at(d.top()).plus(by),
                 inner.at(d.bottom()).plus(by),
-                inner.at(d.left()).plus(by),
-                inner.at(d.right()).plus(by));
+                inner.at(d.left()).plus(by).plus(new Vec(-inner.dartLegs(d.name()), 0)),
+                inner.at(d.right()).plus(by).plus(new Vec(inner.dartLegs(d.name()), 0)));
     }
 
     /** A dart goes with its edge as a whole, point included, unless the pattern was parted between mouth and point. */
@@ -90,19 +90,20 @@ final class Riders {
             return redrawn(d, on, edges);
         }
         Motion motion = on.motion().get();
-        double from = on.newFromMm() + d.fromMm() - on.old().fromMm();
-        double to = on.newFromMm() + d.toMm() - on.old().fromMm();
+        double wider = inner.dartLegs(d.name());
+        double from = on.newFromMm() + d.fromMm() - on.old().fromMm() - wider;
+        double to = on.newFromMm() + d.toMm() - on.old().fromMm() + wider;
         Vec anew = inner.dartPoint(d.name());
         Motion ofPoint = inner.motionAt(d.apex());
         boolean parted = inner.isParted() && !ofPoint.equals(motion);
-        if (!parted && anew.equals(Vec.ZERO)) {
+        if (!parted && anew.equals(Vec.ZERO) && wider == 0) {
             return new Dart.EdgeDart(d.name(), d.edge(), from, to, motion.apply(d.apex()));
         }
         Path path = drawn(d.edge(), edges).path();
         Point a = path.pointAt(from);
         Point b = path.pointAt(to);
         Point wanted = (parted ? ofPoint : motion).apply(d.apex()).plus(anew);
-        if (!inner.isOnlySlid() || !anew.equals(Vec.ZERO)) {
+        if (!inner.isOnlySlid() || !anew.equals(Vec.ZERO) || wider != 0) {
             return new Dart.EdgeDart(d.name(), d.edge(), from, to, evenLegged(a, b, wanted));
         }
         // Slid apart: the point stays at its height, on the dart's own middle line, so that the legs stay equal.

@@ -144,7 +144,8 @@ public sealed interface Step {
      *
      * @param kind what kind of mark it is
      * @param name its name
-     * @param acrossMm how far across the grain from where it would lie, mm, positive to the right
+     * @param acrossMm how far across the grain from where it would lie, mm, positive to the right; of the legs of a dart: each so
+     *     far out along its edge, negative for in
      * @param alongMm how far along the grain from where it would lie, mm, positive towards the head
      */
     record Remark(Inside kind, String name, double acrossMm, double alongMm) implements Step {
@@ -160,6 +161,8 @@ public sealed interface Step {
         LANDMARK,
         /** The point of a dart; of a dart sewn into an edge its legs stay equal. */
         DART_POINT,
+        /** The two legs of a dart at its mouth or its widest, each so far outwards; across the grain only. The point stays. */
+        DART_LEGS,
         /** A level, by its word. */
         LEVEL
     }

@@ -82,6 +82,18 @@ class TissueTest {
     }
 
     @Test
+    void legsDrawnNearerToEachOtherGiveTheWaistWhatTheDartTookAndKeepThePoint() {
+        StepList list = new StepList(FRONT);
+        list.add(new Step.Remark(Step.Inside.DART_LEGS, "waist dart", -3, 0));
+        Piece after = Tissue.work(FRONT, list.finished()).piece();
+        Dart.EdgeDart was = (Dart.EdgeDart) FRONT.darts().get(0);
+        Dart.EdgeDart is = (Dart.EdgeDart) after.darts().get(0);
+        assertThat(is.apex().isNear(was.apex(), 1e-9)).isTrue();
+        assertThat(is.fromMm()).isCloseTo(was.fromMm() + 3, within(1e-9));
+        assertThat(after.sewnLength("waist") - FRONT.sewnLength("waist")).isCloseTo(6, within(1e-9));
+    }
+
+    @Test
     void aNotchKeepsItsWalkedDistanceOnACarriedEdge() {
         StepList list = new StepList(FRONT);
         list.add(new Step.Mark("bust mark", UNDERARM, 12.7, 0));

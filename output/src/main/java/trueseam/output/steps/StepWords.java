@@ -292,6 +292,11 @@ public final class StepWords implements StepReader<String> {
 
     @Override
     public String remark(Step.Remark step) {
+        if (step.kind() == Step.Inside.DART_LEGS) {
+            return "Draw the legs of the " + step.name() + " anew from the same point, each "
+                    + ruler.show(Math.abs(step.acrossMm()))
+                    + (step.acrossMm() > 0 ? " farther from" : " nearer to") + " the other at the edge.";
+        }
         List<String> ways = new ArrayList<>();
         if (!ruler.isHidden(step.acrossMm())) {
             ways.add(ruler.show(step.acrossMm()) + " " + Outward.side(step.acrossMm()));
@@ -302,7 +307,7 @@ public final class StepWords implements StepReader<String> {
         String what =
                 switch (step.kind()) {
                     case LANDMARK -> step.name();
-                    case DART_POINT -> "point of the " + step.name();
+                    case DART_POINT, DART_LEGS -> "point of the " + step.name();
                     case LEVEL -> step.name() + " level";
                 };
         String legs = step.kind() == Step.Inside.DART_POINT ? " Draw its legs anew, both of one length." : "";
