@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.tissue.StepList;
+import trueseam.fitting.tissue.Tissue;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
@@ -35,6 +36,41 @@ public interface Maker {
          * @param mm the amount, mm
          */
         void steps(StepList list, Piece piece, double mm);
+    }
+
+    /**
+     * One after the other: the second works on what the first left.
+     *
+     * @param first what is done first
+     * @param second what is done then
+     * @return the maker
+     */
+    static Maker inTurn(Maker first, Maker second) {
+        return (pattern, mm) -> {
+            List<PieceWork> work = new ArrayList<>(first.work(pattern, mm));
+            List<Piece> pieces = new ArrayList<>();
+            for (Piece piece : pattern.pieces()) {
+                Piece now = piece;
+                for (PieceWork one : work) {
+                    now = one.piece().equals(piece.name())
+                            ? Tissue.work(now, one.steps()).piece()
+                            : now;
+                }
+                pieces.add(now);
+            }
+            work.addAll(second.work(pattern.withPieces(pieces), mm));
+            return work;
+        };
+    }
+
+    /**
+     * A share of the amount.
+     *
+     * @param share for example a half
+     * @return the maker that is given so much of its amount
+     */
+    default Maker timesAmount(double share) {
+        return (pattern, mm) -> work(pattern, share * mm);
     }
 
     /**
