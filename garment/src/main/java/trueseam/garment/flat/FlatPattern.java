@@ -33,6 +33,8 @@ import trueseam.geometry.Vec;
  * <tr><td>lengths at the centre</td><td>along the grain from the neck to the waist level</td></tr>
  * <tr><td>upper arm</td><td>straight from underarm to underarm of the sleeve</td></tr>
  * <tr><td>top hip</td><td>across each half piece half way between waist and hip level, darts left out, twice</td></tr>
+ * <tr><td>thigh</td><td>across each leg piece from inseam to outseam at the crotch level, or at the crotch point where that lies
+ * lower</td></tr>
  * <tr><td>calf</td><td>across each leg piece a third of the way from the knee level to the hem</td></tr>
  * <tr><td>crotch depth</td><td>along the grain from the side waist to the crotch level</td></tr>
  * <tr><td>crotch length</td><td>along the crotch edge, front and back apart</td></tr>
@@ -124,7 +126,7 @@ public final class FlatPattern {
             case BACK_CROTCH_LENGTH ->
                 along(EdgeRole.CROTCH, k -> k == PieceKind.TROUSER_BACK, "along the back crotch seam", 1);
             case TOTAL_CROTCH_LENGTH -> along(EdgeRole.CROTCH, PieceKind::isTrouser, "along the crotch seam", 1);
-            case THIGH_GIRTH -> across(LevelName.CROTCH, PieceKind::isTrouser, "across at the crotch level", 1);
+            case THIGH_GIRTH -> thigh();
             case KNEE_GIRTH -> across(LevelName.KNEE, PieceKind::isTrouser, "across at the knee level", 1);
             case INSIDE_LEG_LENGTH ->
                 along(EdgeRole.INSEAM, k -> k == PieceKind.TROUSER_FRONT, "along the front inseam", 1);
@@ -325,6 +327,25 @@ public final class FlatPattern {
                                         - piece.level(LevelName.CROTCH).getAsDouble(),
                                 1))))
                 .orElse(List.of());
+    }
+
+    /** From inseam to outseam: a level that still passes above a dropped crotch point would read into the crotch curve. */
+    private List<FlatPart> thigh() {
+        List<FlatPart> parts = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            Optional<Edge> inseam = piece.firstOf(EdgeRole.INSEAM);
+            Optional<Edge> side = piece.firstOf(EdgeRole.SIDE);
+            OptionalDouble level = piece.level(LevelName.CROTCH);
+            if (piece.kind().isTrouser() && inseam.isPresent() && side.isPresent() && level.isPresent()) {
+                Path path = inseam.get().path();
+                Point crotchPoint = lower(path.start(), path.end()).equals(path.start()) ? path.end() : path.start();
+                double y = Math.min(level.getAsDouble(), crotchPoint.y());
+                double inner = y == crotchPoint.y() ? crotchPoint.x() : xAt(inseam.get(), y);
+                parts.add(new FlatPart(
+                        piece.name(), "inseam to outseam at the crotch", Math.abs(xAt(side.get(), y) - inner), 1));
+            }
+        }
+        return parts;
     }
 
     private List<FlatPart> waistToHip() {

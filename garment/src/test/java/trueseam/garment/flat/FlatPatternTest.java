@@ -10,6 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Dart;
+import trueseam.garment.pattern.Level;
+import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
@@ -155,8 +157,24 @@ class FlatPatternTest {
                 Boards.trouser("front", PieceKind.TROUSER_FRONT), Boards.trouser("back", PieceKind.TROUSER_BACK));
         assertThat(mm(p, Measure.TOP_HIP_GIRTH)).isCloseTo(2 * 2 * 220, within(1e-9));
         assertThat(mm(p, Measure.CALF_GIRTH)).isCloseTo(2 * 260, within(1e-9));
-        assertThat(FlatPattern.hemSweepMm(p)).hasValueCloseTo(2 * 240, within(1e-9));
+        assertThat(FlatPattern.hemSweepMm(p)).hasValueCloseTo(2 * 240.0, within(1e-9));
         assertThat(FlatPattern.hemSweepMm(Boards.pattern(Boards.front(240)))).isEmpty();
+    }
+
+    // Thigh: front and back from inseam to outseam at the crotch line (trade notes, section 3, common practice): 300 at
+    // the
+    // crotch point, though the level passes above it into the curve; 70 lower the inseam has come in by 6.
+    @Test
+    void theThighIsMeasuredFromTheInseamAlsoWhereTheCrotchPointIsDropped() {
+        Piece front = Boards.trouser("front", PieceKind.TROUSER_FRONT);
+        Piece raised = front.toBuilder()
+                .levels(List.of(new Level(LevelName.CROTCH, 710)))
+                .build();
+        Piece lowered = front.toBuilder()
+                .levels(List.of(new Level(LevelName.CROTCH, 630)))
+                .build();
+        assertThat(mm(Boards.pattern(raised), Measure.THIGH_GIRTH)).isCloseTo(300, within(1e-9));
+        assertThat(mm(Boards.pattern(lowered), Measure.THIGH_GIRTH)).isCloseTo(294, within(1e-9));
     }
 
     // Worked example 26 of the trade notes speaks of the waist after darts; that darts are left out: TRUE1, common
