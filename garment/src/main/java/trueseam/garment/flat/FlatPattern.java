@@ -336,7 +336,8 @@ public final class FlatPattern {
             Optional<Edge> inseam = piece.firstOf(EdgeRole.INSEAM);
             Optional<Edge> side = piece.firstOf(EdgeRole.SIDE);
             OptionalDouble level = piece.level(LevelName.CROTCH);
-            if (piece.kind().isTrouser() && inseam.isPresent() && side.isPresent() && level.isPresent()) {
+            boolean leg = piece.kind().isTrouser() && isTaken(piece, 1);
+            if (leg && inseam.isPresent() && side.isPresent() && level.isPresent()) {
                 Path path = inseam.get().path();
                 Point crotchPoint = lower(path.start(), path.end()).equals(path.start()) ? path.end() : path.start();
                 double y = Math.min(level.getAsDouble(), crotchPoint.y());
