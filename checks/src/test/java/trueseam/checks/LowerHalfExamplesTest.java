@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -48,7 +49,7 @@ class LowerHalfExamplesTest {
 
     private static Pattern done(Pattern pattern, String name, String variant, double mm) {
         Entry entry = Repertoire.named(name).orElseThrow();
-        Applied applied = new Applied(entry, entry.variant(variant).orElseThrow(), mm);
+        Applied applied = new Applied(entry, entry.variant(variant).orElseThrow(), mm, Optional.empty());
         WorkedPattern worked = WorkedPattern.altered(pattern, List.of(applied));
         assertThat(Prover.prove(worked, Map.of(), false).failures()).isEmpty();
         return worked.altered();

@@ -33,7 +33,7 @@ final class WaistDarts {
         Piece last = null;
         for (Piece piece : pattern.pieces()) {
             if (kinds.contains(piece.kind())) {
-                darts += of(piece).size();
+                darts += of(piece).size() * piece.timesAround();
                 last = piece;
             }
         }
@@ -46,7 +46,7 @@ final class WaistDarts {
             if (kinds.contains(piece.kind()) && !of(piece).isEmpty()) {
                 StepList list = new StepList(piece);
                 for (Dart.EdgeDart dart : of(piece)) {
-                    redraw(list, piece, dart, -mm / (2 * darts));
+                    redraw(list, piece, dart, -mm / darts);
                 }
                 work.add(new PieceWork(piece.name(), list.finished()));
             }
