@@ -53,6 +53,12 @@ final class StayingEdges {
                         : cap == CapChoice.KEEP_CAP_HEIGHT ? ALL : EnumSet.of(SHOULDER, NECK, CENTRE, SIDE, WAIST, HEM);
             case FRONT_CROTCH_LENGTH -> piece.kind() == PieceKind.TROUSER_BACK ? ALL : EnumSet.of(SIDE, HEM);
             case BACK_CROTCH_LENGTH -> piece.kind() == PieceKind.TROUSER_FRONT ? ALL : EnumSet.of(SIDE, HEM);
+            // The hip curve lies between waist and hip of the side; hem and waist beside it are trued.
+            case TOP_HIP_GIRTH -> sleeve ? ALL : EnumSet.of(ARMHOLE, SHOULDER, NECK, CENTRE, CROTCH, INSEAM);
+            case THIGH_GIRTH -> EnumSet.of(WAIST);
+            // Pinned at the crotch point, the inseam swings: what meets it there is trued.
+            case KNEE_GIRTH -> EnumSet.of(WAIST);
+            case CALF_GIRTH -> EnumSet.of(WAIST, CROTCH);
             default -> throw new IllegalArgumentException("no alteration of " + measure);
         };
     }
