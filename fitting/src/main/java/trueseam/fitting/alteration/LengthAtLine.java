@@ -27,6 +27,15 @@ public record LengthAtLine(String what, LevelName line, Set<PieceKind> on, doubl
 
     private static final Set<EdgeRole> SEWN_FRONT_TO_BACK = Set.of(EdgeRole.SIDE, EdgeRole.INSEAM, EdgeRole.UNDERARM);
 
+    /**
+     * So much of a difference between front and back is left to the walking of the seams, which lets the shorter one down at its lower
+     * end: a curve drawn fuller to hold it would wave for nothing. Less than what ends may be apart (0.5 mm).
+     */
+    private static final double WALKED_MM = 0.4;
+
+    /** The same for seams inside the leg and under the arm, whose ends are not levels: 3 mm, what a seam is usually trued within [THR200]. */
+    private static final double WALKED_INSIDE_MM = 3;
+
     // Immutable.
     public LengthAtLine {
         on = Set.copyOf(on);
@@ -63,13 +72,14 @@ public record LengthAtLine(String what, LevelName line, Set<PieceKind> on, doubl
                 SlideAtLine slide = new SlideAtLine(piece, line, longerMm);
                 slides.add(slide);
                 for (SlideAtLine.Crossing crossing : slide.crossings()) {
-                    // Front and back are sewn together here: all take the growth of the one that needs most.
+                    // Front and back are sewn together here: all take the growth of the one that needs most, or nearly.
                     if (SEWN_FRONT_TO_BACK.contains(crossing.edge().role())) {
                         growth.merge(crossing.edge().role(), crossing.growthMm(), Math::max);
                     }
                 }
             }
         }
+        growth.replaceAll((role, most) -> most - (role == EdgeRole.SIDE ? WALKED_MM : WALKED_INSIDE_MM));
         for (SlideAtLine slide : slides) {
             work.add(new PieceWork(slide.pieceName(), slide.steps(growth)));
         }

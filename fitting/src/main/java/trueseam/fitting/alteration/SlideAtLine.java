@@ -38,7 +38,7 @@ import trueseam.geometry.join.Joining;
 final class SlideAtLine {
 
     /** How far above and below the line a crossing edge is drawn new, at the least: a hand's blending. */
-    private static final double BLEND_MM = 25;
+    private static final double BLEND_MM = 70;
 
     private static final double UPRIGHT = 1e-6;
     private static final double END_MM = 1e-6;
@@ -121,7 +121,12 @@ final class SlideAtLine {
                 if (crossing.edge().equals(edge)) {
                     addIfBelow(edge, from, crossing.gap().fromMm(), below);
                     joins.add(new Step.Join(
-                            crossing.gap(), form(crossing, growthMm.getOrDefault(edge.role(), crossing.growthMm()))));
+                            crossing.gap(),
+                            form(
+                                    crossing,
+                                    Math.max(
+                                            crossing.growthMm(),
+                                            growthMm.getOrDefault(edge.role(), crossing.growthMm())))));
                     from = crossing.gap().toMm();
                 }
             }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import trueseam.fitting.alteration.Alteration;
 import trueseam.fitting.alteration.SideGirth;
 import trueseam.fitting.compare.Comparison;
@@ -167,8 +168,11 @@ public final class Fitting {
         return countedOnce(new Comparison(body, kind, size, flat, stated, choices).needs());
     }
 
-    private FitResult result() {
-        List<Need> needs = chart();
+    /** A worked plan and its proofs. */
+    private record Attempt(List<Need> needs, Solved solved, FitReport report) {}
+
+    private Attempt attempt(List<Need> chart) {
+        List<Need> needs = chart;
         Solved solved = solve(needs);
         for (int i = 0; i < PROMOTIONS; i++) {
             List<Need> promoted = promoted(needs, solved);
@@ -178,6 +182,56 @@ public final class Fitting {
             needs = promoted;
             solved = solve(needs, solved);
         }
+        return new Attempt(needs, solved, Prover.prove(solved.worked, targets(needs), solved.worked.capEaseAsked()));
+    }
+
+    /**
+     * The whole plan if it can be carried out and proved; else the plan without as few as possible of the needs that may be left for the
+     * trial garment.
+     */
+    private Attempt provenAttempt(List<Need> needs) {
+        Optional<Attempt> whole = Optional.empty();
+        Optional<IllegalArgumentException> refused = Optional.empty();
+        String why;
+        try {
+            whole = Optional.of(attempt(needs));
+            if (whole.get().report().holds()) {
+                return whole.get();
+            }
+            why = "together with the other changes it cannot be proved ("
+                    + whole.get().report().failures().get(0).sentence() + ")";
+        } catch (IllegalArgumentException e) {
+            refused = Optional.of(e);
+            why = String.valueOf(e.getMessage());
+        }
+        List<Measure> candidates =
+                LeftForTrial.candidates(whole.map(Attempt::needs).orElse(needs), kind);
+        List<Set<Measure>> choice = new ArrayList<>();
+        candidates.forEach(measure -> choice.add(Set.of(measure)));
+        choice.add(Set.copyOf(candidates));
+        for (Set<Measure> left : candidates.isEmpty() ? List.<Set<Measure>>of() : choice) {
+            Optional<Attempt> without = without(needs, left, why);
+            if (without.isPresent()
+                    && (without.get().report().holds() || whole.isEmpty() && left.size() == candidates.size())) {
+                return without.get();
+            }
+        }
+        return whole.orElseThrow(refused::orElseThrow);
+    }
+
+    private Optional<Attempt> without(List<Need> needs, Set<Measure> left, String why) {
+        try {
+            corrections.newTargets();
+            return Optional.of(attempt(LeftForTrial.without(needs, left, why)));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private FitResult result() {
+        Attempt attempt = provenAttempt(chart());
+        List<Need> needs = attempt.needs();
+        Solved solved = attempt.solved();
         List<Change> changes = Sharing.changes(needs, SideGirth.cutEdges(pattern), kind);
         findings.addAll(Sharing.warnings(changes, choices.show()));
         if (typed.isEmpty()) {
@@ -185,7 +239,6 @@ public final class Fitting {
         }
         CupAdvice.of(body, needs, choices).ifPresent(findings::add);
         findings.addAll(Interplay.findings(pattern, order(solved.amounts), targets(needs), choices.show()));
-        FitReport report = Prover.prove(solved.worked, targets(needs), solved.worked.capEaseAsked());
         return new FitResult(
                 body,
                 kind,
@@ -195,7 +248,7 @@ public final class Fitting {
                 changes,
                 solved.amounts,
                 solved.worked,
-                report,
+                attempt.report(),
                 findings,
                 typed.isPresent());
     }

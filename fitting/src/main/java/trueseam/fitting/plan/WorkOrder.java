@@ -70,6 +70,11 @@ final class WorkOrder {
         this.kind = kind;
     }
 
+    /** Whether a measure is altered by the entry of the repertoire that is solved for it. */
+    static boolean isByRepertoire(GarmentKind kind, Measure measure) {
+        return !HERE.contains(measure) && Repertoire.solving(kind, measure).isPresent();
+    }
+
     List<Alteration> alterations() {
         for (Stage stage : Stage.values()) {
             byStage.put(stage, new ArrayList<>());
@@ -96,7 +101,7 @@ final class WorkOrder {
 
     private void byMeasure() {
         for (Measure measure : Measure.values()) {
-            if (!HERE.contains(measure) && amounts.of(measure) != 0) {
+            if (isByRepertoire(kind, measure) && amounts.of(measure) != 0) {
                 Repertoire.solving(kind, measure).ifPresent(entry -> byStage.get(entry.stage())
                         .add(new Applied(entry, way(entry), amounts.of(measure), Optional.empty())));
             }

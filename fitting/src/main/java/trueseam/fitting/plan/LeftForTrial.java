@@ -1,0 +1,44 @@
+package trueseam.fitting.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import trueseam.fitting.compare.Decision;
+import trueseam.fitting.compare.Need;
+import trueseam.fitting.compare.Verdict;
+import trueseam.garment.ease.GarmentKind;
+import trueseam.garment.measure.Measure;
+
+/**
+ * Needs that the program would alter by itself but that this pattern cannot take together with the others: they are left for the trial
+ * garment, with the reason, rather than spoiling what can be proved. What she decided or asked for herself is never left out.
+ */
+final class LeftForTrial {
+
+    private LeftForTrial() {}
+
+    /** Measures that may be left for the trial garment: altered by an entry of the repertoire because a rule said so. */
+    static List<Measure> candidates(List<Need> needs, GarmentKind kind) {
+        List<Measure> measures = new ArrayList<>();
+        for (Need need : needs) {
+            if (need.decision().isAltered()
+                    && !need.decision().overruled()
+                    && WorkOrder.isByRepertoire(kind, need.measure())) {
+                measures.add(0, need.measure());
+            }
+        }
+        return measures;
+    }
+
+    static List<Need> without(List<Need> needs, Set<Measure> measures, String why) {
+        return needs.stream()
+                .map(need -> measures.contains(need.measure())
+                        ? need.with(new Decision(
+                                Verdict.TRY_ON,
+                                0,
+                                need.decision().reason() + " Left for the trial garment: " + why,
+                                false))
+                        : need)
+                .toList();
+    }
+}
