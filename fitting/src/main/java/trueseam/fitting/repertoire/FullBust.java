@@ -10,11 +10,11 @@ import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Spot;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepList;
+import trueseam.fitting.tissue.Stretch;
 import trueseam.fitting.tissue.Until;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.EdgeRole;
-import trueseam.garment.pattern.Landmark;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
 import trueseam.geometry.Motion;
@@ -22,13 +22,14 @@ import trueseam.geometry.OutOfReachException;
 import trueseam.geometry.Point;
 
 /**
- * Full and small bust of a front with a waist dart: the side is cut loose from the waist dart over the bust point to a hinge on the
- * armhole, and swung; the part below the side dart is let hang straight again, so that the side dart takes what opens; the centre is cut
- * across and let down by as much as the side came down (common practice; [DM1911] gives the older form).
+ * Full and small bust of a front: the side is cut loose from the waist dart (of a dress: from the hem through its waist dart) over the
+ * bust point to a hinge on the armhole, and swung; the part below the side dart is let hang straight again, so that the side dart takes
+ * what opens, or one is made of it; the centre is cut across and let down by as much as the side came down (common practice; [DM1911]
+ * gives the older form).
  */
 final class FullBust {
 
-    private static final Set<PieceKind> FRONTS = EnumSet.of(PieceKind.BODICE_FRONT);
+    private static final Set<PieceKind> FRONTS = EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.DRESS_FRONT);
 
     /** Where the hinge lies on the armhole, from the underarm: about the lower third, where the notch is (common practice). */
     private static final double HINGE_SHARE = 0.4;
@@ -36,7 +37,8 @@ final class FullBust {
     /** A dart that holds less than this is none, mm. */
     private static final double LEAST_DART_MM = 2;
 
-    static final Entry ENTRY = Entry.named("full bust", Family.BODICE, Stage.BUST, PieceKind.BODICE_FRONT)
+    static final Entry ENTRY = Entry.named(
+                    "full bust", Family.BODICE, Stage.BUST, FRONTS.toArray(PieceKind[]::new))
             .calledForBy(Measure.BUST_GIRTH, Measure.UPPER_CHEST_GIRTH)
             .folds("pull lines from the bust to side and waist", "the front waist rises")
             .amount(
@@ -51,91 +53,145 @@ final class FullBust {
                     Stay.front(EdgeRole.NECK),
                     Stay.front(EdgeRole.SIDE),
                     Stay.back(EdgeRole.WAIST))
-            .alsoStays("the upper chest; the sewn length of the side seam")
+            .alsoStays("the upper chest; the sewn length of the side seam; the waist, whose dart takes what opens")
             .trued(
                     "dart legs are drawn of one length; the centre front is let down to match; the bust point is marked anew")
             .source("common practice; older form [DM1911]; shares [TX372]")
             .amounts(25.4, 76.2)
-            .doneBy(Maker.each(FRONTS, FullBust::steps));
+            .variant(
+                    "let the hem grow",
+                    "a dress keeps its line from the bust down; a bodice has no hem (common practice)",
+                    Maker.each(FRONTS, (list, piece, mm) -> new FullBust(piece, mm).steps(list, false)))
+            .variant(
+                    "keep the hem",
+                    "a dress is hinged at its hem too, and is wider at the hip but not at the hem (common practice)",
+                    Maker.each(FRONTS, (list, piece, mm) -> new FullBust(piece, mm).steps(list, true)))
+            .written();
 
-    private FullBust() {}
+    private final BustFront front;
+    private final Piece piece;
+    private final double mm;
+    private final double outMm;
+    private final Opening side;
+    private final Opening below;
+    private final Spot middle;
+    private final Place hinge;
 
-    private static void steps(StepList list, Piece piece, double mm) {
-        Corners corners = new Corners(piece);
-        Spot bust = new Spot(corners.landmark(Landmark.BUST_POINT), "bust point");
-        Dart.EdgeDart waistDart = dart(corners.dartOn(EdgeRole.WAIST), piece, "waist", mm);
-        Dart.EdgeDart sideDart = dart(corners.dartOn(EdgeRole.SIDE), piece, "side", mm);
-        requireDarts(piece, corners, bust, waistDart, sideDart, mm);
-        double out = corners.outward();
-        String side = corners.edge(EdgeRole.SIDE).name();
-        String waist = corners.edge(EdgeRole.WAIST).name();
-        String armhole = corners.edge(EdgeRole.ARMHOLE).name();
-        double sideMm = piece.edge(side).length();
-        double waistMm = piece.edge(waist).length();
-        boolean up = out > 0;
-        Place sideLeg =
-                new Place(waist, up ? waistDart.toMm() : waistDart.fromMm(), "leg of the waist dart nearer the side");
-        Place centreLeg =
-                new Place(waist, up ? waistDart.fromMm() : waistDart.toMm(), "leg of the waist dart nearer the centre");
-        Place lowerLeg = new Place(side, up ? sideDart.fromMm() : sideDart.toMm(), "lower leg of the side dart");
-        Place upperLeg = new Place(side, up ? sideDart.toMm() : sideDart.fromMm(), "upper leg of the side dart");
-        Place underarm = corners.underarm();
-        Place hinge = corners.from(
-                corners.at(EdgeRole.ARMHOLE, EdgeRole.SIDE, "underarm point"),
-                piece.edge(armhole).length() * HINGE_SHARE,
-                "hinge on the armhole");
+    /** Where a cut ends at an edge: at the legs of a dart, or at a place where a dart is made or none is needed. */
+    private record Opening(Place towardsSide, Place towardsCentre, Optional<Dart.EdgeDart> dart) {
+        static Opening at(Place place) {
+            return new Opening(place, place, Optional.empty());
+        }
+    }
 
-        list.cut("side of the front", sideLeg, List.of(bust), hinge, underarm);
-        list.add(new Step.Spread(Spot.of(piece, hinge), new Until.MovesAcross(bust, out * mm / 2)));
-        trace(
-                list,
-                armhole,
-                hinge.alongMm(),
-                corners.isStart(corners.at(EdgeRole.ARMHOLE, EdgeRole.SIDE, ""))
-                        ? 0
-                        : piece.edge(armhole).length());
-        trace(list, side, upperLeg.alongMm(), up ? sideMm : 0);
+    private FullBust(Piece piece, double mm) {
+        this.front = new BustFront(piece);
+        this.piece = piece;
+        this.mm = mm;
+        this.outMm = front.corners.outward() * mm / 2;
+        this.side = side();
+        Optional<Dart.DiamondDart> diamond = front.diamond();
+        this.middle = diamond.map(d -> new Spot(d.left().towards(d.right(), 0.5), "middle of the waist dart"))
+                .orElse(front.bust);
+        this.below = below();
+        Place underarm = front.underarmOnArmhole();
+        this.hinge = front.corners.from(
+                underarm, piece.edge(underarm.edge()).length() * HINGE_SHARE, "hinge on the armhole");
+        requireDarts(diamond);
+    }
 
-        list.cut("lower side", sideLeg, List.of(bust), lowerLeg, corners.sideWaist());
-        list.add(new Step.Spread(bust, new Until.GrainUpright()));
-        trace(list, side, lowerLeg.alongMm(), up ? 0 : sideMm);
-        trace(list, waist, sideLeg.alongMm(), up ? waistMm : 0);
-        list.join(side, sideDart.fromMm(), sideDart.toMm(), JoinForm.STRAIGHT);
-        list.join(waist, waistDart.fromMm(), waistDart.toMm(), JoinForm.REFIT);
-        lowerCentre(list, piece, corners, bust, centreLeg, mm);
+    private Opening side() {
+        return front.sideDart()
+                .map(dart -> new Opening(front.upperLeg(dart), front.lowerLeg(dart), Optional.of(dart)))
+                .orElseGet(() -> Opening.at(front.sideBelowBust(mm)));
+    }
+
+    private Opening below() {
+        if (piece.kind().isDress()) {
+            return Opening.at(front.under(EdgeRole.HEM, middle.at(), mm));
+        }
+        Optional<Dart.EdgeDart> dart = front.corners.dartOn(EdgeRole.WAIST);
+        String waist = front.corners.edge(EdgeRole.WAIST).name();
+        return dart.map(d -> new Opening(
+                        new Place(waist, front.up ? d.toMm() : d.fromMm(), "leg of the waist dart nearer the side"),
+                        new Place(waist, front.up ? d.fromMm() : d.toMm(), "leg of the waist dart nearer the centre"),
+                        dart))
+                .orElseGet(() -> Opening.at(front.under(EdgeRole.WAIST, front.bust.at(), mm)));
+    }
+
+    private List<Spot> upwards() {
+        return middle.equals(front.bust) ? List.of(front.bust) : List.of(middle, front.bust);
+    }
+
+    private void steps(StepList list, boolean keepHem) {
+        Place from = below.towardsSide();
+        list.cut("side of the front", from, upwards(), hinge, front.corners.underarm());
+        list.add(new Step.Spread(Spot.of(piece, hinge), new Until.MovesAcross(front.bust, outMm)));
+        BustFront.trace(list, hinge, front.underarmOnArmhole());
+        BustFront.trace(list, side.towardsSide(), front.corners.underarm());
+
+        list.cut("lower side", from, upwards(), side.towardsCentre(), front.bottomOfSide());
+        list.add(new Step.Spread(front.bust, new Until.GrainUpright()));
+        if (keepHem && piece.kind().isDress()) {
+            list.add(new Step.Spread(front.bust, new Until.MovesAcross(Spot.of(piece, from), -outMm)));
+        }
+        BustFront.trace(list, side.towardsCentre(), front.bottomOfSide());
+        BustFront.trace(list, from, front.bottomCornerAtSide(from.edge()));
+        join(list, side, "side dart", new Spot(front.dartPointFrom(side.towardsSide()), "place short of the bust point"));
+        join(list, below, "waist dart", new Spot(front.dartPointFrom(from), "place short of the bust point"));
+        lowerCentre(list);
+    }
+
+    private void join(StepList list, Opening opening, String name, Spot point) {
+        Place at = opening.towardsSide();
+        if (opening.dart().isPresent()) {
+            Dart.EdgeDart dart = opening.dart().get();
+            boolean inSide = at.edge().equals(front.side);
+            list.join(at.edge(), dart.fromMm(), dart.toMm(), inSide ? JoinForm.STRAIGHT : JoinForm.REFIT);
+            return;
+        }
+        list.join(at.edge(), at.alongMm(), at.alongMm(), JoinForm.STRAIGHT);
+        boolean atHem = piece.edge(at.edge()).role() == EdgeRole.HEM;
+        if (!atHem) {
+            list.add(new Step.NewDart(name, new Stretch(at.edge(), at.alongMm(), at.alongMm()), point));
+        }
     }
 
     /** The centre comes down by as much as the side part did. */
-    private static void lowerCentre(
-            StepList list, Piece piece, Corners corners, Spot bust, Place centreLeg, double mm) {
-        double drop = drop(piece, corners, bust, mm);
-        Point leg = centreLeg.on(piece);
-        double y = leg.y() + (bust.at().y() - leg.y()) / 2;
-        double share = (y - leg.y()) / (bust.at().y() - leg.y());
-        Spot onCut = new Spot(leg.towards(bust.at(), share), "slash");
-        String centre = corners.edge(EdgeRole.CENTRE).name();
+    private void lowerCentre(StepList list) {
+        double drop = front.bust.at().y() - swing().apply(front.bust.at()).y();
+        Place leg = below.towardsCentre();
+        Point low = middle.equals(front.bust) ? leg.on(piece) : middle.at();
+        Spot onCut = new Spot(low.towards(front.bust.at(), 0.5), "slash");
+        String centre = front.corners.edge(EdgeRole.CENTRE).name();
         double at = piece.edge(centre)
                 .path()
-                .atLevel(y)
+                .atLevel(onCut.at().y())
                 .orElseThrow(() -> new AlterationException(
                         piece.name(), centre, mm, "the centre front does not cross the line below the bust."))
                 .alongMm();
         Place onCentre = new Place(centre, at, "centre front below the bust");
-        String waist = centreLeg.edge();
-        boolean up = corners.outward() > 0;
-        list.cut("lower centre", centreLeg, List.of(onCut), onCentre, corners.centreWaist());
+        List<Spot> through = middle.equals(front.bust) ? List.of(onCut) : List.of(middle, onCut);
+        Place corner = front.corners.at(piece.edge(leg.edge()).role(), EdgeRole.CENTRE, "lower end of the centre front");
+        list.cut("lower centre", leg, through, onCentre, corner);
         list.add(new Step.Slide(0, -drop));
-        trace(list, centre, at, up ? piece.edge(centre).length() : 0);
-        trace(list, waist, centreLeg.alongMm(), up ? 0 : piece.edge(waist).length());
+        list.trace(centre, front.up ? at : 0, front.up ? piece.edge(centre).length() : at);
+        BustFront.trace(list, leg, corner);
         list.join(centre, at, at, JoinForm.STRAIGHT);
     }
 
     /** A lapped front takes from its darts: what they do not hold cannot be taken. */
-    private static void requireDarts(
-            Piece piece, Corners corners, Spot bust, Dart.EdgeDart waist, Dart.EdgeDart side, double mm) {
-        double arm = bust.at().distanceTo(corners.edge(EdgeRole.SIDE).path().pointAt(side.fromMm()));
-        double sideTakes = Math.abs(swing(piece, corners, bust, mm).turnRad()) * arm;
-        if (mm < 0 && (waist.mouthMm() + mm / 2 < LEAST_DART_MM || side.mouthMm() - sideTakes < LEAST_DART_MM)) {
+    private void requireDarts(Optional<Dart.DiamondDart> diamond) {
+        if (mm > 0) {
+            return;
+        }
+        double waist = below.dart()
+                .map(Dart.EdgeDart::mouthMm)
+                .orElse(diamond.map(Dart.DiamondDart::intakeMm).orElse(0.0));
+        double arm = front.bust.at().distanceTo(side.towardsCentre().on(piece));
+        double sideTakes = Math.abs(swing().turnRad()) * arm;
+        double holds = side.dart().map(Dart.EdgeDart::mouthMm).orElse(0.0);
+        if (waist + mm / 2 < LEAST_DART_MM || holds - sideTakes < LEAST_DART_MM) {
             throw new AlterationException(
                     piece.name(),
                     "bust point",
@@ -144,32 +200,13 @@ final class FullBust {
         }
     }
 
-    private static double drop(Piece piece, Corners corners, Spot bust, double mm) {
-        return bust.at().y() - swing(piece, corners, bust, mm).apply(bust.at()).y();
-    }
-
     /** How the side part swings: found by doing the same with geometry. */
-    private static Motion swing(Piece piece, Corners corners, Spot bust, double mm) {
-        Place underarm = corners.at(EdgeRole.ARMHOLE, EdgeRole.SIDE, "underarm point");
-        double armhole = piece.edge(underarm.edge()).length();
-        Point hinge = corners.from(underarm, armhole * HINGE_SHARE, "hinge").on(piece);
+    private Motion swing() {
         try {
-            return Motion.pivotAcross(hinge, bust.at(), corners.outward() * mm / 2);
+            return Motion.pivotAcross(hinge.on(piece), front.bust.at(), outMm);
         } catch (OutOfReachException e) {
             throw new AlterationException(
                     piece.name(), "bust point", mm, "the front cannot be spread so far; take the next size.");
         }
-    }
-
-    private static Dart.EdgeDart dart(Optional<Dart.EdgeDart> dart, Piece piece, String where, double mm) {
-        return dart.orElseThrow(() -> new AlterationException(
-                piece.name(),
-                where,
-                mm,
-                "a front with a " + where + " dart is needed for this way; choose another way or mark the dart."));
-    }
-
-    private static void trace(StepList list, String edge, double oneMm, double otherMm) {
-        list.trace(edge, Math.min(oneMm, otherMm), Math.max(oneMm, otherMm));
     }
 }

@@ -18,6 +18,8 @@ public final class Repertoire {
             ChestLength.ENTRY,
             SwayBack.ENTRY,
             FullBust.ENTRY,
+            BustPoint.HEIGHT,
+            BustPoint.WIDTH,
             Gape.NECK,
             Gape.ARMHOLE,
             ChestFullness.ENTRY,

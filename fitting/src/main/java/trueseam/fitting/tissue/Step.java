@@ -159,10 +159,15 @@ public sealed interface Step {
     enum Inside {
         /** A landmark, such as the bust point. */
         LANDMARK,
-        /** The point of a dart; of a dart sewn into an edge its legs stay equal. */
+        /**
+         * The point of a dart; of a dart sewn into an edge its legs stay equal; a dart with two points goes across as a whole, and
+         * only its upper point goes up or down.
+         */
         DART_POINT,
         /** The two legs of a dart at its mouth or its widest, each so far outwards; across the grain only. The point stays. */
         DART_LEGS,
+        /** What a dart takes up: wider by what stands across, half at each leg. */
+        DART_INTAKE,
         /** A level, by its word. */
         LEVEL
     }
