@@ -39,7 +39,8 @@ class BustExamplesTest {
         WorkedPattern dress = altered(dress(), "full bust", "let the hem grow", 3 * INCH_MM);
         assertThat(change(dress, Measure.HIP_GIRTH)).isCloseTo(3 * INCH_MM, within(0.1));
         assertThat(change(dress, Measure.WAIST_GIRTH)).isCloseTo(0, within(0.1));
-        assertThat(dress.altered().piece("dress back")).isEqualTo(dress.original().piece("dress back"));
+        assertThat(dress.altered().piece("dress back"))
+                .isEqualTo(dress.original().piece("dress back"));
         assertHolds(bodice);
         assertHolds(dress);
     }
@@ -59,7 +60,8 @@ class BustExamplesTest {
 
     @Test
     void aFrontWithoutASideDartGetsOneAndItsSideSeamStaysAsLongAsItWas() {
-        // trade.md 4.3, full bust: the side seam's sewn length is unchanged; a front without a dart is given one (common practice).
+        // trade.md 4.3, full bust: the side seam's sewn length is unchanged; a front without a dart is given one
+        // (common practice).
         Pattern whole = bodice();
         Piece front = whole.piece("bodice front");
         Piece plain = withoutDartsOn(front, "side");
@@ -134,8 +136,7 @@ class BustExamplesTest {
     private static double intake(Pattern pattern, String piece, String dart) {
         return pattern.piece(piece).darts().stream()
                 .filter(d -> d.name().equals(dart))
-                .mapToDouble(d ->
-                        d instanceof Dart.EdgeDart e ? e.mouthMm() : ((Dart.DiamondDart) d).intakeMm())
+                .mapToDouble(d -> d instanceof Dart.EdgeDart e ? e.mouthMm() : ((Dart.DiamondDart) d).intakeMm())
                 .sum();
     }
 

@@ -1,5 +1,6 @@
 package trueseam.fitting.repertoire;
 
+import java.util.Set;
 import trueseam.fitting.alteration.CapChoice;
 import trueseam.fitting.alteration.SleeveGirth;
 import trueseam.fitting.alteration.SleeveReach;
@@ -21,6 +22,11 @@ final class ArmGirth {
                     "folds down the sleeve of a thin arm")
             .alsoStays("the wrist; the two seams under the arm stay of one length")
             .pin("crown for each half of the cap, then the wrist corners")
+            .variant(
+                    "cross slash",
+                    "the sleeve is opened inside and keeps its length at the fold: the crown is raised by the lap and there is more to ease in (common practice)",
+                    Maker.each(Set.of(PieceKind.SLEEVE), CrossSlash::steps),
+                    EdgeRole.CAP)
             .written();
 
     static final Entry WHOLE_SLEEVE = girth("whole sleeve girth", SleeveReach.WHOLE)

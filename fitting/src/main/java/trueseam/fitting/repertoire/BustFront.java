@@ -99,7 +99,8 @@ final class BustFront {
         Edge edge = corners.edge(role);
         return edge.path().crossings(p, new Vec(0, 1)).stream()
                 .findFirst()
-                .map(place -> new Place(edge.name(), place.alongMm(), edge.role().word() + " under the bust"))
+                .map(place ->
+                        new Place(edge.name(), place.alongMm(), edge.role().word() + " under the bust"))
                 .orElseThrow(() -> new AlterationException(
                         piece.name(), edge.name(), mm, "this edge does not lie under the bust; mark the bust point."));
     }

@@ -26,14 +26,20 @@ final class BustPoint {
 
     static final Entry HEIGHT = named("bust point height")
             .solvedFor(Measure.BUST_POINT_HEIGHT)
-            .folds("the fullness of the front sits above or below the bust", "a diagonal fold from the armhole to the bust")
+            .folds(
+                    "the fullness of the front sits above or below the bust",
+                    "a diagonal fold from the armhole to the bust")
             .amount("lowers the bust point and the darts with it", "raises the bust point and the darts with it")
             .moves("the side dart; the point of the waist dart")
             .sharing("the full amount, not shared")
-            .variant("move the dart", AS_A_WHOLE, Maker.each(FRONTS, (list, piece, mm) ->
-                    height(list, new BustFront(piece), mm, false)))
-            .variant("aim the dart", AIMED, Maker.each(FRONTS, (list, piece, mm) ->
-                    height(list, new BustFront(piece), mm, true)))
+            .variant(
+                    "move the dart",
+                    AS_A_WHOLE,
+                    Maker.each(FRONTS, (list, piece, mm) -> height(list, new BustFront(piece), mm, false)))
+            .variant(
+                    "aim the dart",
+                    AIMED,
+                    Maker.each(FRONTS, (list, piece, mm) -> height(list, new BustFront(piece), mm, true)))
             .written();
 
     static final Entry WIDTH = named("bust point width")
@@ -42,10 +48,14 @@ final class BustPoint {
             .amount("sets the bust points farther apart", "sets the bust points nearer together")
             .moves("the waist dart; the point of the side dart")
             .sharing("N/2 on each half front")
-            .variant("move the dart", AS_A_WHOLE, Maker.each(FRONTS, (list, piece, mm) ->
-                    width(list, new BustFront(piece), mm, false)))
-            .variant("aim the dart", AIMED, Maker.each(FRONTS, (list, piece, mm) ->
-                    width(list, new BustFront(piece), mm, true)))
+            .variant(
+                    "move the dart",
+                    AS_A_WHOLE,
+                    Maker.each(FRONTS, (list, piece, mm) -> width(list, new BustFront(piece), mm, false)))
+            .variant(
+                    "aim the dart",
+                    AIMED,
+                    Maker.each(FRONTS, (list, piece, mm) -> width(list, new BustFront(piece), mm, true)))
             .written();
 
     private BustPoint() {}
@@ -59,7 +69,8 @@ final class BustPoint {
                         Stay.front(EdgeRole.WAIST),
                         Stay.front(EdgeRole.SHOULDER))
                 .alsoStays("what the darts take up")
-                .trued("the dart's legs are of one length and end 1/2 to 1 in short of the bust point; its cap is drawn anew")
+                .trued(
+                        "the dart's legs are of one length and end 1/2 to 1 in short of the bust point; its cap is drawn anew")
                 .source("[HERR32]; short of the point [ECOURSE]; common practice")
                 .amounts(12.7, 31.75);
     }
@@ -116,10 +127,8 @@ final class BustPoint {
                 box.slide(list, across, 0);
             }
         });
-        front.diamond()
-                .ifPresent(dart -> list.add(new Step.Remark(Step.Inside.DART_POINT, dart.name(), across, 0)));
-        front.sideDart()
-                .ifPresent(dart -> list.add(new Step.Remark(Step.Inside.DART_POINT, dart.name(), across, 0)));
+        front.diamond().ifPresent(dart -> list.add(new Step.Remark(Step.Inside.DART_POINT, dart.name(), across, 0)));
+        front.sideDart().ifPresent(dart -> list.add(new Step.Remark(Step.Inside.DART_POINT, dart.name(), across, 0)));
         remarkBust(list, bust, new Point(bust.x() + across, bust.y()));
     }
 

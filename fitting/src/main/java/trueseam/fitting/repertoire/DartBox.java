@@ -203,7 +203,7 @@ final class DartBox {
         list.join(edge.name(), from - reach, from, form);
         list.join(edge.name(), to, to + reach, form);
         if (Math.abs(longerMm) > SETTLED_MM) {
-            list.add(new Step.Remark(Step.Inside.DART_INTAKE, dart.name(), longerMm, 0));
+            list.add(new Step.Remark(Step.Inside.DART_LEGS, dart.name(), longerMm / 2, 0));
         }
     }
 }

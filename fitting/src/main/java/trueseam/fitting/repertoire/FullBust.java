@@ -37,8 +37,7 @@ final class FullBust {
     /** A dart that holds less than this is none, mm. */
     private static final double LEAST_DART_MM = 2;
 
-    static final Entry ENTRY = Entry.named(
-                    "full bust", Family.BODICE, Stage.BUST, FRONTS.toArray(PieceKind[]::new))
+    static final Entry ENTRY = Entry.named("full bust", Family.BODICE, Stage.BUST, FRONTS.toArray(PieceKind[]::new))
             .calledForBy(Measure.BUST_GIRTH, Measure.UPPER_CHEST_GIRTH)
             .folds("pull lines from the bust to side and waist", "the front waist rises")
             .amount(
@@ -137,7 +136,11 @@ final class FullBust {
         }
         BustFront.trace(list, side.towardsCentre(), front.bottomOfSide());
         BustFront.trace(list, from, front.bottomCornerAtSide(from.edge()));
-        join(list, side, "side dart", new Spot(front.dartPointFrom(side.towardsSide()), "place short of the bust point"));
+        join(
+                list,
+                side,
+                "side dart",
+                new Spot(front.dartPointFrom(side.towardsSide()), "place short of the bust point"));
         join(list, below, "waist dart", new Spot(front.dartPointFrom(from), "place short of the bust point"));
         lowerCentre(list);
     }
@@ -172,7 +175,8 @@ final class FullBust {
                 .alongMm();
         Place onCentre = new Place(centre, at, "centre front below the bust");
         List<Spot> through = middle.equals(front.bust) ? List.of(onCut) : List.of(middle, onCut);
-        Place corner = front.corners.at(piece.edge(leg.edge()).role(), EdgeRole.CENTRE, "lower end of the centre front");
+        Place corner =
+                front.corners.at(piece.edge(leg.edge()).role(), EdgeRole.CENTRE, "lower end of the centre front");
         list.cut("lower centre", leg, through, onCentre, corner);
         list.add(new Step.Slide(0, -drop));
         list.trace(centre, front.up ? at : 0, front.up ? piece.edge(centre).length() : at);

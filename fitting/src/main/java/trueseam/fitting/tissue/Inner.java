@@ -37,7 +37,6 @@ final class Inner {
                 switch (remark.kind()) {
                     case LANDMARK -> piece.landmark(remark.name()).isPresent();
                     case DART_POINT, DART_LEGS ->
-                    case DART_POINT, DART_INTAKE ->
                         piece.darts().stream().anyMatch(dart -> dart.name().equals(remark.name()));
                     case LEVEL ->
                         piece.levels().stream()
@@ -104,9 +103,6 @@ final class Inner {
     /** How far each leg of a dart is marked outwards. */
     double dartLegs(String dart) {
         return anew(Step.Inside.DART_LEGS, dart).x();
-    /** How much wider the mouth of a dart is drawn, mm. */
-    double dartWider(String dart) {
-        return anew(Step.Inside.DART_INTAKE, dart).x();
     }
 
     private Vec anew(Step.Inside kind, String name) {

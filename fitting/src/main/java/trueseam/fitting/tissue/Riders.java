@@ -77,7 +77,7 @@ final class Riders {
     private Dart diamond(Dart.DiamondDart d) {
         Vec by = inner.dartPoint(d.name());
         Vec across = new Vec(by.x(), 0);
-        Vec wider = d.right().minus(d.left()).unit().times(inner.dartWider(d.name()) / 2);
+        Vec wider = new Vec(inner.dartLegs(d.name()), 0);
         Motion ofLeft = inner.motionAt(d.left());
         Motion ofRight = inner.motionAt(d.right());
         if (!ofLeft.equals(ofRight)) {
@@ -86,9 +86,6 @@ final class Riders {
         return new Dart.DiamondDart(
                 d.name(),
                 inner.at(d.top()).plus(by),
-                inner.at(d.bottom()).plus(by),
-                inner.at(d.left()).plus(by).plus(new Vec(-inner.dartLegs(d.name()), 0)),
-                inner.at(d.right()).plus(by).plus(new Vec(inner.dartLegs(d.name()), 0)));
                 inner.at(d.bottom()).plus(across),
                 inner.at(d.left()).plus(across).plus(wider.times(-1)),
                 inner.at(d.right()).plus(across).plus(wider));
@@ -96,14 +93,16 @@ final class Riders {
 
     /** A dart that was cut through takes what opened: its ends lie in the middle, the upper one as high as its paper lies. */
     private Dart parted(Dart.DiamondDart d, Motion ofLeft, Motion ofRight, Vec by) {
+        Vec across = new Vec(by.x(), 0);
+        Vec wider = new Vec(inner.dartLegs(d.name()), 0);
         Point top = ofLeft.apply(d.top()).towards(ofRight.apply(d.top()), 0.5);
         Point bottom = ofLeft.apply(d.bottom()).towards(ofRight.apply(d.bottom()), 0.5);
         return new Dart.DiamondDart(
                 d.name(),
                 new Point(top.x(), inner.at(d.top()).y()).plus(by),
-                bottom.plus(new Vec(by.x(), 0)),
-                ofLeft.apply(d.left()).plus(new Vec(by.x(), 0)),
-                ofRight.apply(d.right()).plus(new Vec(by.x(), 0)));
+                bottom.plus(across),
+                ofLeft.apply(d.left()).plus(across).plus(wider.times(-1)),
+                ofRight.apply(d.right()).plus(across).plus(wider));
     }
 
     /** A dart goes with its edge as a whole, point included, unless the pattern was parted between mouth and point. */
@@ -116,15 +115,10 @@ final class Riders {
         double wider = inner.dartLegs(d.name());
         double from = on.newFromMm() + d.fromMm() - on.old().fromMm() - wider;
         double to = on.newFromMm() + d.toMm() - on.old().fromMm() + wider;
-        double half = inner.dartWider(d.name()) / 2;
-        double from = on.newFromMm() + d.fromMm() - on.old().fromMm() - half;
-        double to = on.newFromMm() + d.toMm() - on.old().fromMm() + half;
         Vec anew = inner.dartPoint(d.name());
-        checkMouth(d, from, to, edges);
         Motion ofPoint = inner.motionAt(d.apex());
         boolean parted = inner.isParted() && !ofPoint.equals(motion);
         if (!parted && anew.equals(Vec.ZERO) && wider == 0) {
-        if (!parted && anew.equals(Vec.ZERO) && half == 0) {
             return new Dart.EdgeDart(d.name(), d.edge(), from, to, motion.apply(d.apex()));
         }
         Path path = drawn(d.edge(), edges).path();
@@ -132,7 +126,6 @@ final class Riders {
         Point b = path.pointAt(to);
         Point wanted = (parted ? ofPoint : motion).apply(d.apex()).plus(anew);
         if (!inner.isOnlySlid() || !anew.equals(Vec.ZERO) || wider != 0) {
-        if (!inner.isOnlySlid() || !anew.equals(Vec.ZERO) || half != 0) {
             return new Dart.EdgeDart(d.name(), d.edge(), from, to, evenLegged(a, b, wanted));
         }
         // Slid apart: the point stays at its height, on the dart's own middle line, so that the legs stay equal.
@@ -140,13 +133,6 @@ final class Riders {
         Vec axis = b.minus(a).left().unit();
         double height = wanted.y() - middle.y();
         return new Dart.EdgeDart(d.name(), d.edge(), from, to, middle.plus(axis.times(height / axis.y())));
-    }
-
-    private void checkMouth(Dart.EdgeDart d, double from, double to, List<Edge> edges) {
-        if (!(0 <= from && from < to && to <= drawn(d.edge(), edges).length())) {
-            throw new TissueException(
-                    piece.name(), d.name(), "the legs of the dart would cross or leave its edge; change it by less.");
-        }
     }
 
     /** The point nearest to the wanted one from which both legs are of one length. */
@@ -158,10 +144,9 @@ final class Riders {
 
     /** A dart whose mouth was drawn new keeps its point as nearly as equal legs allow. */
     private Dart redrawn(Dart.EdgeDart d, Carried on, List<Edge> edges) {
-        double half = inner.dartWider(d.name()) / 2;
-        double from = on.newFromMm() - half;
-        double to = on.newFromMm() + on.newMm() + half;
-        checkMouth(d, from, to, edges);
+        double wider = inner.dartLegs(d.name());
+        double from = on.newFromMm() - wider;
+        double to = on.newFromMm() + on.newMm() + wider;
         Path path = drawn(d.edge(), edges).path();
         Point wanted = inner.at(d.apex()).plus(inner.dartPoint(d.name()));
         return new Dart.EdgeDart(

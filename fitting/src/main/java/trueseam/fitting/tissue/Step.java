@@ -166,8 +166,6 @@ public sealed interface Step {
         DART_POINT,
         /** The two legs of a dart at its mouth or its widest, each so far outwards; across the grain only. The point stays. */
         DART_LEGS,
-        /** What a dart takes up: wider by what stands across, half at each leg. */
-        DART_INTAKE,
         /** A level, by its word. */
         LEVEL
     }

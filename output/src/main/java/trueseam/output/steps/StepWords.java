@@ -296,9 +296,6 @@ public final class StepWords implements StepReader<String> {
             return "Draw the legs of the " + step.name() + " anew from the same point, each "
                     + ruler.show(Math.abs(step.acrossMm()))
                     + (step.acrossMm() > 0 ? " farther from" : " nearer to") + " the other at the edge.";
-        if (step.kind() == Step.Inside.DART_INTAKE) {
-            return "Draw the legs of the " + step.name() + " anew, so that it takes up " + ruler.show(Math.abs(step.acrossMm()))
-                    + (step.acrossMm() > 0 ? " more" : " less") + ", half of it at each leg, both of one length.";
         }
         List<String> ways = new ArrayList<>();
         if (!ruler.isHidden(step.acrossMm())) {
@@ -311,7 +308,6 @@ public final class StepWords implements StepReader<String> {
                 switch (step.kind()) {
                     case LANDMARK -> step.name();
                     case DART_POINT, DART_LEGS -> "point of the " + step.name();
-                    case DART_POINT, DART_INTAKE -> "point of the " + step.name();
                     case LEVEL -> step.name() + " level";
                 };
         String legs = step.kind() == Step.Inside.DART_POINT ? " Draw its legs anew, both of one length." : "";
