@@ -10,6 +10,7 @@ import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
+import trueseam.geometry.join.LengthOutOfReachException;
 
 /**
  * Length of a sleeve's cap seam, front half and back half by their own amounts: what follows an armhole that was made longer or
@@ -105,11 +106,22 @@ public record CapLength(double frontMm, double backMm, CapEnd end) implements Al
                     half.seam().name(),
                     Math.min(below, underarm),
                     Math.max(below, underarm),
-                    JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, gap + growth));
+                    isReached(half, gap, downMm, growth)
+                            ? JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, gap + growth)
+                            // As gently as it can: the hair's breadth that is missing is walked out by truing.
+                            : JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
         }
         if (halves.get(0).piece().level(LevelName.BICEP).isPresent()) {
             list.add(new Step.Remark(Step.Inside.LEVEL, LevelName.BICEP.word(), 0, -downMm));
         }
         list.add(new Step.LayBack());
+    }
+
+    private static boolean isReached(SleeveHalf half, double gapMm, double downMm, double growthMm) {
+        try {
+            return CapReach.seam(half, gapMm, downMm, gapMm + growthMm).length() > 0;
+        } catch (LengthOutOfReachException e) {
+            return false;
+        }
     }
 }

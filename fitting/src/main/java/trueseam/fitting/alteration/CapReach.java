@@ -4,6 +4,7 @@ import java.util.List;
 import trueseam.fitting.tissue.Direction;
 import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.StepList;
+import trueseam.geometry.Cubic;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
@@ -99,6 +100,18 @@ record CapReach(double deeperMm, double acrossMm) {
                 from,
                 to,
                 JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, to - from + longerMm));
+    }
+
+    /** The line of a given length into the lowered underarm. */
+    static Cubic seam(SleeveHalf half, double gapMm, double downMm, double lengthMm) {
+        Path seam = half.right() ? half.seam().path() : half.seam().path().reversed();
+        double below = seam.length() - gapMm;
+        return Joining.smoothOfLength(
+                seam.pointAt(below),
+                seam.tangentAt(below),
+                seam.end().plus(new Vec(0, -downMm)),
+                seam.endTangent(),
+                lengthMm);
     }
 
     /** By how much a gentle line into the lowered underarm is longer than the top of the seam was. */

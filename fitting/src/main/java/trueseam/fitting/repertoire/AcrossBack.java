@@ -27,6 +27,9 @@ final class AcrossBack {
     /** A line is drawn new to so far on either side of a slash, mm. */
     private static final double BESIDE_SLASH_MM = 15;
 
+    /** The top of the armhole is drawn new beside the shoulder, so that their corner keeps its angle, mm. */
+    private static final double CORNER_MM = 35;
+
     static final Entry ENTRY = Entry.named(
                     "across back", Family.BODICE, Stage.BACK, PieceKind.BODICE_BACK, PieceKind.DRESS_BACK)
             .solvedFor(Measure.ACROSS_BACK_WIDTH)
@@ -35,15 +38,19 @@ final class AcrossBack {
             .moves("the back armhole; with a slash the side of the back, and the shoulder point of back and front")
             .sharing("N/2 on each half back; with a slash the shoulder seam takes N/4, on back and front alike")
             .pin("shoulder point, turned to the notch; or a slash from the shoulder to the lower edge")
-            .stays(Stay.all(EdgeRole.ARMHOLE), Stay.all(EdgeRole.NECK), Stay.all(EdgeRole.SIDE))
-            .alsoStays("the centres; with the pivot the shoulder and the underarm too")
+            .stays(Stay.front(EdgeRole.ARMHOLE), Stay.all(EdgeRole.NECK), Stay.all(EdgeRole.SIDE))
+            .alsoStays(
+                    "the length of the back armhole, as far as it can be drawn; the centres; with the pivot the shoulder and the underarm"
+                            + " too")
             .trued("the armhole is drawn smooth at its notch; with a slash the shoulders are ruled and walked")
             .source("slash and shoulder [ND1921]; pivot common practice")
             .amounts(12.7, 25.4)
             .variant(
                     "pivot",
-                    "for a broad back under a shoulder and a side that fit: only the armhole moves (common practice)",
-                    Maker.each(UpperPart.BACKS, AcrossBack::pivot))
+                    "for a broad back under a shoulder and a side that fit: only the armhole moves; where it would become too flat"
+                            + " or too full the sleeve follows it instead (common practice)",
+                    Maker.each(UpperPart.BACKS, AcrossBack::pivot),
+                    EdgeRole.ARMHOLE)
             .variant(
                     "slash",
                     "for a back that is broad from the shoulder to the waist: the half back is slashed and spread by N/2, N/4 comes"
@@ -62,10 +69,13 @@ final class AcrossBack {
         list.add(new Step.Mark("across back mark", notch, part.out * mm / 2, 0));
         list.add(new Step.Pin(top));
         list.add(new Step.Pivot(new Until.MeetsAcross(notch, "across back mark")));
-        part.trace(top, 0, part.from(top, notch));
-        double lower = part.from(base, notch);
+        double upper = part.from(top, notch);
+        double corner = Math.min(CORNER_MM, upper / 2);
+        part.trace(top, corner, upper);
         Motion turned = turn(part, top.on(piece), notch.on(piece), part.out * mm / 2, mm);
-        part.joinOfLength(base, 0, lower, Motion.NONE, turned, lower, mm);
+        part.joinNearLength(top, 0, corner, Motion.NONE, turned, corner);
+        double lower = part.from(base, notch);
+        part.joinNearLength(base, 0, lower, Motion.NONE, turned, lower);
     }
 
     static Motion turn(UpperPart part, Point pin, Point place, double acrossMm, double mm) {

@@ -30,25 +30,39 @@ final class NeckDrawing {
         part.trace(neck, 0, share * part.length(neck));
     }
 
-    /**
-     * Traces the neck at the centre so much higher, and joins the line between it and the part beside the neck point.
-     *
-     * @param top where the pattern lay when the part beside the neck point was traced
-     * @param share how much of either end is traced as it is
-     * @param longerMm how much longer the line between gets, mm
-     */
-    void centreAndBetween(Motion top, double upMm, double share, double longerMm, double mm) {
-        Place neck = part.neckTop();
-        double whole = part.length(neck);
-        double end = share * whole;
+    /** Traces the neck at the centre so much higher. */
+    void traceCentre(double upMm, double share) {
         if (upMm != 0) {
+            Place neck = part.neckTop();
+            double whole = part.length(neck);
             list.add(new Step.Slide(0, upMm));
-            part.trace(neck, whole - end, whole);
+            part.trace(neck, (1 - share) * whole, whole);
             list.add(new Step.LayBack());
             part.join(part.centreTop(), 0, Math.max(0, -upMm) + CENTRE_MM, JoinForm.STRAIGHT);
         }
-        Motion centre = Motion.slide(new Vec(0, upMm));
-        part.joinOfLength(neck, end, whole - end, top, centre, whole - 2 * end + longerMm, mm);
+    }
+
+    /**
+     * Joins the line between the two ends in its own length, or says that it cannot be drawn so.
+     *
+     * @param top where the pattern lay when the part beside the neck point was traced
+     * @param upMm how much higher the part beside the centre was traced
+     * @param share how much of either end was traced
+     */
+    void between(Motion top, double upMm, double share, double mm) {
+        Place neck = part.neckTop();
+        double whole = part.length(neck);
+        double end = share * whole;
+        part.joinOfLength(neck, end, whole - end, top, Motion.slide(new Vec(0, upMm)), whole - 2 * end, mm);
+    }
+
+    /** The same, but longer by so much, as nearly as it can be drawn. */
+    void betweenLonger(Motion top, double upMm, double share, double longerMm) {
+        Place neck = part.neckTop();
+        double whole = part.length(neck);
+        double end = share * whole;
+        double wanted = whole - 2 * end + longerMm;
+        part.joinNearLength(neck, end, whole - end, top, Motion.slide(new Vec(0, upMm)), wanted);
     }
 
     /** Draws the neck line in its length to a seam that was turned about the neck point, so that their corner keeps its angle. */

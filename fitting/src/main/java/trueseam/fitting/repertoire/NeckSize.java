@@ -88,21 +88,22 @@ final class NeckSize {
         UpperPart part = new UpperPart(list, piece);
         Vec top = alongShoulder(part, outMm, outMm);
         double longer = outMm * turn(part.corners.edge(EdgeRole.NECK));
-        draw(list, part, top, -outMm, longer, outMm);
+        draw(list, part, top, -outMm, longer);
     }
 
     private static void sides(StepList list, Piece piece, double mm) {
         UpperPart part = new UpperPart(list, piece);
         Vec top = alongShoulder(part, mm / 4, mm);
-        draw(list, part, top, 0, mm / 4, mm);
+        draw(list, part, top, 0, mm / 4);
     }
 
-    private static void draw(StepList list, UpperPart part, Vec top, double upMm, double longerMm, double mm) {
+    private static void draw(StepList list, UpperPart part, Vec top, double upMm, double longerMm) {
         NeckDrawing drawing = new NeckDrawing(list, part);
         list.add(new Step.Slide(top.x(), top.y()));
         drawing.traceTop(ENDS_SHARE);
         list.add(new Step.LayBack());
-        drawing.centreAndBetween(Motion.slide(top), upMm, ENDS_SHARE, longerMm, mm);
+        drawing.traceCentre(upMm, ENDS_SHARE);
+        drawing.betweenLonger(Motion.slide(top), upMm, ENDS_SHARE, longerMm);
     }
 
     /** The neck point goes out along the seam, which is ruled from there. */

@@ -144,6 +144,7 @@ final class ShoulderSlope {
         NeckDrawing drawing = new NeckDrawing(list, part);
         drawing.traceTop(NECK_SHARE);
         list.add(new Step.LayBack());
-        drawing.centreAndBetween(turned, -mm, NECK_SHARE, 0, mm);
+        drawing.traceCentre(-mm, NECK_SHARE);
+        drawing.between(turned, -mm, NECK_SHARE, mm);
     }
 }

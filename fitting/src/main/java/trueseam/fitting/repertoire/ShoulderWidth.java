@@ -17,12 +17,6 @@ import trueseam.geometry.Vec;
 /** Broad and narrow shoulders: the shoulder point goes out or in along the seam, front and back alike. */
 final class ShoulderWidth {
 
-    /** The top of the armhole that is slid with the shoulder point as it is drawn, mm. */
-    private static final double TOP_MM = 12;
-
-    /** The armhole beside the underarm that stays, mm. */
-    private static final double BASE_MM = 4;
-
     /** How much of the shoulder seam is ruled new beside its point, at the most, mm. */
     private static final double RULED_MM = 40;
 
@@ -40,21 +34,23 @@ final class ShoulderWidth {
             .moves("the shoulder point and the armhole, front and back alike")
             .sharing("the full amount on each shoulder, front and back alike")
             .pin("underarm point; or no pin: a slide along the shoulder seam")
-            .stays(Stay.all(EdgeRole.ARMHOLE), Stay.all(EdgeRole.NECK), Stay.all(EdgeRole.SIDE))
-            .alsoStays("the underarm; the sleeve; along the seam the slope of the shoulder too")
+            .stays(Stay.all(EdgeRole.NECK), Stay.all(EdgeRole.SIDE))
+            .alsoStays(
+                    "the length of the armhole, as far as it can be drawn; the underarm; along the seam the slope of the shoulder")
             .trued("the shoulder is ruled from the neck point to the new shoulder point")
             .source("common practice")
             .amounts(6.35, 12.7)
+            .variant(
+                    "along the seam",
+                    "keeps the slope of the shoulder: the armhole above its notch goes with the point, and below is drawn in its length, hollower or flatter;"
+                            + " where it would become too flat or too full the sleeve follows it instead (common practice)",
+                    Maker.each(UpperPart.ALL, ShoulderWidth::alongSeam),
+                    EdgeRole.ARMHOLE)
             .variant(
                     "pivot",
                     "keeps the shape of the armhole, which rides about the underarm: a broader shoulder gets a little flatter"
                             + " (common practice)",
                     Maker.each(UpperPart.ALL, ShoulderWidth::pivot))
-            .variant(
-                    "along the seam",
-                    "keeps the slope of the shoulder: the armhole is drawn in its length to the new point, so it gets hollower or flatter (common"
-                            + " practice)",
-                    Maker.each(UpperPart.ALL, ShoulderWidth::alongSeam))
             .written();
 
     private ShoulderWidth() {}
@@ -65,12 +61,13 @@ final class ShoulderWidth {
         Place top = part.armholeTop();
         Vec out = part.leaving(tip).reversed().times(mm);
         double ruled = ruled(part, tip, mm);
-        double whole = part.length(top);
+        Place base = part.armholeBase();
+        double lower = part.from(base, part.across());
         list.add(new Step.Slide(out.x(), out.y()));
-        part.trace(top, 0, TOP_MM);
+        part.trace(top, 0, part.from(top, part.across()));
         list.add(new Step.LayBack());
         part.join(tip, 0, ruled, JoinForm.STRAIGHT);
-        part.joinOfLength(top, TOP_MM, whole - BASE_MM, Motion.slide(out), Motion.NONE, whole - BASE_MM - TOP_MM, mm);
+        part.joinNearLength(base, 0, lower, Motion.NONE, Motion.slide(out), lower);
     }
 
     private static double ruled(UpperPart part, Place tip, double mm) {

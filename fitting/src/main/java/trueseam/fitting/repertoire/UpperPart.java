@@ -133,6 +133,37 @@ final class UpperPart {
      */
     void joinOfLength(Place corner, double nearMm, double farMm, Motion near, Motion far, double lengthMm, double mm) {
         Stretch gap = stretch(corner, nearMm, farMm);
+        Reach reach = reach(corner, gap, near, far);
+        if (!(reach.flatMm() <= lengthMm && lengthMm <= reach.fullMm())) {
+            throw refusal(
+                    gap.edge(),
+                    mm,
+                    "this line would have to be drawn too " + (lengthMm < reach.flatMm() ? "flat" : "full")
+                            + " to keep its length so far from where it was; take less, or the next size.");
+        }
+        list.join(
+                gap.edge(),
+                gap.fromMm(),
+                gap.toMm(),
+                JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, lengthMm));
+    }
+
+    /** The same, but where the line would be too flat or too full it becomes longer or shorter instead. */
+    void joinNearLength(Place corner, double nearMm, double farMm, Motion near, Motion far, double lengthMm) {
+        Stretch gap = stretch(corner, nearMm, farMm);
+        Reach reach = reach(corner, gap, near, far);
+        double drawn = Math.max(reach.flatMm(), Math.min(lengthMm, reach.fullMm()));
+        list.join(
+                gap.edge(),
+                gap.fromMm(),
+                gap.toMm(),
+                JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, drawn));
+    }
+
+    /** The lengths of the flattest and the fullest line that may be drawn. */
+    private record Reach(double flatMm, double fullMm) {}
+
+    private Reach reach(Place corner, Stretch gap, Motion near, Motion far) {
         boolean forwards = corners.isStart(corner);
         Motion atStart = forwards ? near : far;
         Motion atEnd = forwards ? far : near;
@@ -141,20 +172,7 @@ final class UpperPart {
         Point b = atEnd.apply(part.end());
         Vec leaving = atStart.apply(part.startTangent());
         Vec arriving = atEnd.apply(part.endTangent());
-        double flat = shaped(a, leaving, b, arriving, FLATTEST);
-        double full = shaped(a, leaving, b, arriving, FULLEST);
-        if (!(flat <= lengthMm && lengthMm <= full)) {
-            throw refusal(
-                    gap.edge(),
-                    mm,
-                    "this line would have to be drawn too " + (lengthMm < flat ? "flat" : "full")
-                            + " to keep its length so far from where it was; take less, or the next size.");
-        }
-        list.join(
-                gap.edge(),
-                gap.fromMm(),
-                gap.toMm(),
-                JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, lengthMm));
+        return new Reach(shaped(a, leaving, b, arriving, FLATTEST), shaped(a, leaving, b, arriving, FULLEST));
     }
 
     /** The length of the gentle curve with handles so many times as long. */

@@ -35,8 +35,11 @@ final class WalkTruing {
     /** A cap that fits its armhole as nearly as this is left: a fifth of what the proof allows. */
     private static final double LEAVE_CAP_MM = 0.1;
 
-    /** Parts of an armhole from the underarm up, as shares of its length. */
-    private static final double[][] HOLLOWS = {{0.2, 0.65}, {0.12, 0.5}, {0.05, 0.45}, {0.02, 0.6}};
+    /**
+     * Parts of an armhole from the underarm up, as shares of its length. First those that end below the notch, so that the widths
+     * across front and back stay what they were made.
+     */
+    private static final double[][] HOLLOWS = {{0.12, 0.5}, {0.05, 0.48}, {0.02, 0.5}, {0.2, 0.65}, {0.02, 0.75}};
 
     /** How much of its bulge a redrawn part keeps at the least. */
     private static final double LEAST_BULGE = 0.4;
@@ -118,7 +121,7 @@ final class WalkTruing {
         }
     }
 
-    /** Tries the parts of the armhole from the most hollow to the least; the first that can take the change gently takes it. */
+    /** Tries the parts of the armhole one after the other; the first that can take the change gently takes it. */
     private void redrawHollow(Piece piece, Edge edge, double longerMm) {
         for (double[] part : HOLLOWS) {
             double from = part[0] * edge.length();
