@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
+import trueseam.fitting.tissue.Tissue;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Pattern;
@@ -25,6 +26,9 @@ import trueseam.garment.pattern.PieceKind;
  * @param hem what happens below the hip of a dress or skirt
  */
 public record SideGirth(double bustMm, double waistMm, double hipMm, HemChoice hem) implements Alteration {
+
+    /** A hem so nearly level is left, mm. */
+    private static final double LEVEL_MM = 0.25;
 
     @Override
     public String title() {
@@ -90,17 +94,36 @@ public record SideGirth(double bustMm, double waistMm, double hipMm, HemChoice h
             } else {
                 levels.add(new SideLevel(flank.bottom("side waist"), "waist mark", waistMm / edges));
             }
-            return new SidePivots(flank, levels, kind.isDress() && isHemCarried()).steps();
+            return new SidePivots(flank, levels, kind.isDress() && isHemCarried(), 0).steps();
         }
         levels.add(new SideLevel(flank.top("side waist"), "waist mark", waistMm / edges));
         if (kind.isTrouser()) {
             levels.add(at(flank, LevelName.HIP, "hip point", "hip mark", hipMm / edges));
             levels.add(at(flank, LevelName.KNEE, "knee at the side", "knee mark", 0));
             levels.add(new SideLevel(flank.bottom("side hem"), "hem mark", 0));
-            return new SidePivots(flank, levels, false).steps();
+            return ofLeg(flank, levels);
         }
         addHipAndHem(flank, levels, edges);
-        return new SidePivots(flank, levels, isHemCarried()).steps();
+        return new SidePivots(flank, levels, isHemCarried(), 0).steps();
+    }
+
+    /**
+     * A side seam that is pivoted out to the hip leans more and so ends higher than the inseam: its last part is let down along the
+     * grain until the hem is level again (common practice; trade.md 5, hem squareness).
+     */
+    private static List<Step> ofLeg(Flank flank, List<SideLevel> levels) {
+        List<Step> steps = new SidePivots(flank, levels, false, 0).steps();
+        if (steps.isEmpty()) {
+            return steps;
+        }
+        double before = lowY(flank.piece);
+        double rise = lowY(Tissue.work(flank.piece, steps).piece()) - before;
+        return Math.abs(rise) <= LEVEL_MM ? steps : new SidePivots(flank, levels, false, rise).steps();
+    }
+
+    private static double lowY(Piece piece) {
+        var side = piece.only(EdgeRole.SIDE).path();
+        return Math.min(side.start().y(), side.end().y());
     }
 
     private boolean isHemCarried() {

@@ -2,6 +2,7 @@ package trueseam.fitting.alteration;
 
 import java.util.List;
 import java.util.Optional;
+import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepList;
@@ -31,16 +32,19 @@ final class SidePivots {
     private final Flank flank;
     private final List<SideLevel> levels;
     private final boolean hemCarried;
+    private final double letDownMm;
     private final StepList list;
 
     /**
      * @param levels from the top of the side edge down to its bottom, at least two
      * @param hemCarried whether the last part is carried upright instead of meeting its mark
+     * @param letDownMm how far the last part is slid down along the grain, so that the hem is level again
      */
-    SidePivots(Flank flank, List<SideLevel> levels, boolean hemCarried) {
+    SidePivots(Flank flank, List<SideLevel> levels, boolean hemCarried, double letDownMm) {
         this.flank = flank;
         this.levels = List.copyOf(levels);
         this.hemCarried = hemCarried;
+        this.letDownMm = letDownMm;
         this.list = new StepList(flank.piece);
     }
 
@@ -108,8 +112,21 @@ final class SidePivots {
             } else {
                 pinAndPivot(above.place(), below);
             }
-            flank.trace(list, above.place().alongMm(), below.place().alongMm());
+            if (i + 1 == last && letDownMm != 0) {
+                letDown(above.place().alongMm(), below.place().alongMm());
+            } else {
+                flank.trace(list, above.place().alongMm(), below.place().alongMm());
+            }
         }
+    }
+
+    /** Slid up, the last part needs room: what it would cover is taken from its top. */
+    private void letDown(double topMm, double bottomMm) {
+        double room = 2 * Math.max(0, -letDownMm);
+        double top = topMm > bottomMm ? topMm - room : topMm + room;
+        list.add(new Step.Slide(0, -letDownMm));
+        flank.trace(list, top, bottomMm);
+        list.join(flank.side.name(), Math.min(top, topMm), Math.max(top, topMm), JoinForm.STRAIGHT);
     }
 
     private void closeBottom() {

@@ -53,12 +53,9 @@ final class TrouserGirth {
             .moves("the side seams from the waist over the hip to the knee")
             .sharing("N/4 on each of four side edges")
             .pin("side waist; then hip point; then knee")
-            .stays(
-                    Stay.all(EdgeRole.SIDE),
-                    Stay.all(EdgeRole.WAIST),
-                    Stay.all(EdgeRole.CROTCH),
-                    Stay.all(EdgeRole.INSEAM))
-            .trued("the side is blended at hip and knee")
+            .stays(Stay.all(EdgeRole.WAIST), Stay.all(EdgeRole.CROTCH), Stay.all(EdgeRole.INSEAM))
+            .trued(
+                    "the side is blended at hip and knee and let down at the hem until the hem is level; front and back alike")
             .source("common practice")
             .amounts(25.4, 50.8)
             .doneBy((pattern, mm) -> new SideGirth(0, 0, mm, HemChoice.CARRIED).work(pattern));
