@@ -29,9 +29,9 @@ public record LengthAtLine(String what, LevelName line, Set<PieceKind> on, doubl
 
     /**
      * So much of a difference between front and back is left to the walking of the seams, which lets the shorter one down at its lower
-     * end: a curve drawn fuller to hold it would wave for nothing. Less than what ends may be apart (0.5 mm).
+     * end: a curve drawn fuller to hold it would wave for nothing. With what levels are left within (0.02 mm) still less than ends may be apart (0.5 mm).
      */
-    private static final double WALKED_MM = 0.4;
+    private static final double WALKED_MM = 0.38;
 
     /** The same for seams inside the leg and under the arm, whose ends are not levels: 3 mm, what a seam is usually trued within [THR200]. */
     private static final double WALKED_INSIDE_MM = 3;

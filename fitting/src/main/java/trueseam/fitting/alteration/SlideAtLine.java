@@ -11,6 +11,7 @@ import trueseam.fitting.tissue.Stretch;
 import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
+import trueseam.garment.pattern.Level;
 import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Cubic;
@@ -38,7 +39,13 @@ import trueseam.geometry.join.Joining;
 final class SlideAtLine {
 
     /** How far above and below the line a crossing edge is drawn new, at the least: a hand's blending. */
-    private static final double BLEND_MM = 70;
+    private static final double BLEND_MM = 25;
+
+    /** The same for a long seam, which tapers back to the old line (common practice). */
+    private static final double TAPER_MM = 70;
+
+    /** How far from a level a taper ends, so that smoothing its end does not reach the level. */
+    private static final double CLEAR_MM = 25;
 
     private static final double UPRIGHT = 1e-6;
     private static final double END_MM = 1e-6;
@@ -46,6 +53,7 @@ final class SlideAtLine {
     private final Piece piece;
     private final double y;
     private final double longerMm;
+    private final LevelName level;
     private final String levelWord;
 
     /** Where an edge crosses the line: the part drawn new, and by how much a gentle line there is longer. */
@@ -54,6 +62,7 @@ final class SlideAtLine {
     SlideAtLine(Piece piece, LevelName level, double longerMm) {
         this.piece = piece;
         this.longerMm = longerMm;
+        this.level = level;
         this.levelWord = level.word() + " line";
         this.y = piece.level(level)
                 .orElseThrow(() -> new AlterationException(
@@ -76,8 +85,24 @@ final class SlideAtLine {
         return found;
     }
 
+    /** About hip and crotch the seams are curved, and a long taper would cut the curve short; nor may it reach a level where a girth is taken. */
+    private double taper(EdgeRole role) {
+        boolean curved = level == LevelName.SKIRT_LENGTH || level == LevelName.CROTCH_DEPTH;
+        boolean seam = role == EdgeRole.SIDE || role == EdgeRole.INSEAM || role == EdgeRole.UNDERARM;
+        if (!seam || curved) {
+            return BLEND_MM;
+        }
+        double nearest = TAPER_MM;
+        for (Level other : piece.levels()) {
+            if (!other.name().isLengthLine()) {
+                nearest = Math.min(nearest, Math.abs(other.y() - y) - CLEAR_MM);
+            }
+        }
+        return Math.max(BLEND_MM, nearest);
+    }
+
     private Crossing crossing(Edge edge, double at) {
-        double reach = Math.max(BLEND_MM, Math.abs(longerMm));
+        double reach = Math.max(taper(edge.role()), Math.abs(longerMm));
         double half = Math.min(at - lowest(edge, at), highest(edge, at) - at);
         half = Math.min(half, reach);
         if (2 * half + longerMm < 1) {

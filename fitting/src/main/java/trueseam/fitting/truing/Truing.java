@@ -15,8 +15,8 @@ import trueseam.garment.pattern.Piece;
 /** Writes down the truing of an altered pattern. */
 public final class Truing {
 
-    /** Ends nearer than this are left: half of the 0.5 mm that a trued pattern may show. */
-    private static final double LEAVE_LEVEL_MM = 0.25;
+    /** Ends nearer than this are left: what walking the seams may still move keeps within the 0.5 mm that a trued pattern may show. */
+    private static final double LEAVE_LEVEL_MM = 0.02;
 
     private Truing() {}
 
