@@ -181,7 +181,9 @@ final class FullBust {
         list.add(new Step.Slide(0, -drop));
         list.trace(centre, front.up ? at : 0, front.up ? piece.edge(centre).length() : at);
         BustFront.trace(list, leg, corner);
-        list.join(centre, at, at, JoinForm.STRAIGHT);
+        // Where the centre comes up it laps: as much of what stays is left out.
+        double lap = Math.max(0, -drop);
+        list.join(centre, front.up ? at - lap : at, front.up ? at : at + lap, JoinForm.STRAIGHT);
     }
 
     /** A lapped front takes from its darts: what they do not hold cannot be taken. */
