@@ -5,12 +5,21 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import trueseam.drafting.Bands;
+import trueseam.drafting.DraftEase;
+import trueseam.drafting.DraftFigure;
+import trueseam.drafting.Shells;
+import trueseam.fitting.alteration.AlterationException;
 import trueseam.fitting.repertoire.Applied;
+import trueseam.fitting.repertoire.Entry;
 import trueseam.fitting.repertoire.Repertoire;
 import trueseam.fitting.work.WorkedPattern;
 import trueseam.garment.flat.FlatPattern;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
+import trueseam.garment.pattern.Seam;
+import trueseam.intake.size.SizeTables;
 
 /** What is sewn to an edge that was altered on purpose follows it. */
 class FollowingTest {
@@ -40,6 +49,60 @@ class FollowingTest {
                 assertThat(mm(worked.altered(), measure)).isCloseTo(mm(pattern, measure), within(0.1));
             }
         }
+    }
+
+    @Test
+    void everyBandFollowsEveryAlterationAndKeepsItsHeight() {
+        // trade.md 4.1: waistband, collar, neckband take the full amount; 4.3: each follows the piece that it is sewn
+        // to.
+        for (Pattern pattern : banded()) {
+            Seam seam = pattern.seams().get(pattern.seams().size() - 1);
+            String band = seam.second().get(0).piece();
+            for (Entry entry : Repertoire.of(pattern)) {
+                for (double share : entry.isBothWays() ? new double[] {1, -0.5} : new double[] {1}) {
+                    WorkedPattern worked;
+                    try {
+                        worked = WorkedPattern.altered(pattern, List.of(Applied.usual(entry, share * entry.usualMm())));
+                    } catch (AlterationException refused) {
+                        continue; // refusals are held to their own law
+                    }
+                    assertThat(worked.altered().mismatchMm(seam))
+                            .as(entry.name() + " " + share + ", " + seam.name())
+                            .isCloseTo(pattern.mismatchMm(seam), within(0.1));
+                    assertThat(worked.altered().piece(band).outline().bounds().width())
+                            .isCloseTo(pattern.piece(band).outline().bounds().width(), within(1e-6));
+                }
+            }
+        }
+    }
+
+    @Test
+    void aWaistbandTakesTheWholeAmountAtTheCentreBack() {
+        // [ND1921], trade.md 4.1: a waistband is altered at centre back; N in the piece, N/2 on a half piece at the
+        // fold.
+        Pattern skirt = Bands.withWaistband(Shells.skirt(figure(), DraftEase.fitted()), 38.1);
+        WorkedPattern worked = WorkedPattern.altered(
+                skirt, List.of(Applied.usual(Repertoire.named("skirt waist").orElseThrow(), MM)));
+        Piece before = skirt.piece("waistband");
+        Piece after = worked.altered().piece("waistband");
+        assertThat(after.edge("waist").length() - before.edge("waist").length())
+                .isCloseTo(
+                        (mm(worked.altered(), Measure.WAIST_GIRTH) - mm(skirt, Measure.WAIST_GIRTH)) / 2, within(0.1));
+        assertThat(after.edge("centre front")).isEqualTo(before.edge("centre front"));
+        assertThat(after.edge("centre back")).isNotEqualTo(before.edge("centre back"));
+    }
+
+    private static List<Pattern> banded() {
+        DraftEase ease = DraftEase.fitted();
+        return List.of(
+                Bands.withCuffs(Shells.bodice(figure(), ease), 63.5),
+                Bands.withNeckband(Shells.dress(figure(), ease), 38.1),
+                Bands.withWaistband(Shells.skirt(figure(), ease), 38.1),
+                Bands.withWaistband(Shells.trousers(figure(), ease), 38.1));
+    }
+
+    private static DraftFigure figure() {
+        return DraftFigure.of(SizeTables.named("misses"), "14");
     }
 
     private static double longer(WorkedPattern worked, String piece, String edge) {

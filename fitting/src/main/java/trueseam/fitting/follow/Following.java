@@ -10,6 +10,7 @@ import trueseam.fitting.alteration.PieceWork;
 import trueseam.garment.pattern.EdgeRef;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.Seam;
 
 /** Writes down what follows the edges that were altered on purpose. */
@@ -47,6 +48,27 @@ public final class Following {
                         }
                     }
                 }
+            }
+        }
+        return work;
+    }
+
+    /**
+     * The bands of what became longer or shorter, whether that was meant or came with something else: each takes the whole amount
+     * at one end, a waistband and a collar at the centre back [ND1921].
+     *
+     * @param original the pattern before
+     * @param trued the altered and trued pattern
+     * @return the work on the bands; none where every band still fits
+     */
+    public static List<PieceWork> bands(Pattern original, Pattern trued) {
+        List<PieceWork> work = new ArrayList<>();
+        for (Seam seam : original.seams()) {
+            EdgeRef second = seam.second().get(0);
+            Piece band = trued.piece(second.piece());
+            double longer = original.mismatchMm(seam) - trued.mismatchMm(seam);
+            if (band.kind().isBand() && seam.second().size() == 1 && Math.abs(longer) > NOTHING_MM) {
+                work.add(new BandLength(band, second.edge()).longer(longer));
             }
         }
         return work;

@@ -103,8 +103,11 @@ final class WalkTruing {
         return altered.piece(ref.piece()).edge(ref.edge()).role();
     }
 
+    /** One edge sewn to one edge; a band is none of them: it follows when all else is true. */
     private boolean isPlain(Seam seam) {
-        return seam.first().size() == 1 && seam.second().size() == 1;
+        return seam.first().size() == 1
+                && seam.second().size() == 1
+                && !altered.piece(seam.second().get(0).piece()).kind().isBand();
     }
 
     /** Each armhole gets back what it lost itself, but for what was meant; what the cap changed is shared by length. */

@@ -151,8 +151,9 @@ public record WorkedPattern(
             }
             worked = worked.then("Smooth what the pivots bent", smoothing, true, rounds);
         }
-        return worked.then(
+        worked = worked.then(
                 "Walk the seams", Truing.walkWork(original, worked.altered, capEaseAsked, meant::of), true, rounds);
+        return worked.then("The band follows its seam", Following.bands(original, worked.altered), false, rounds);
     }
 
     /**

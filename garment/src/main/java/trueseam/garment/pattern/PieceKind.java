@@ -23,6 +23,12 @@ public enum PieceKind {
     TROUSER_FRONT,
     /** Back of one leg of trousers. */
     TROUSER_BACK,
+    /** Band sewn to a waist. */
+    WAISTBAND,
+    /** Band sewn to the lower edge of a sleeve. */
+    CUFF,
+    /** Collar or neckband, sewn to a neck line. */
+    COLLAR,
     /** Anything else: it is kept and printed, and not altered. */
     OTHER;
 
@@ -102,5 +108,14 @@ public enum PieceKind {
      */
     public boolean isDress() {
         return this == DRESS_FRONT || this == DRESS_BACK;
+    }
+
+    /**
+     * Whether it is a band that is as long as what it is sewn to, and follows it.
+     *
+     * @return true for waistbands, cuffs, collars
+     */
+    public boolean isBand() {
+        return this == WAISTBAND || this == CUFF || this == COLLAR;
     }
 }

@@ -1,0 +1,102 @@
+package trueseam.drafting;
+
+import java.util.ArrayList;
+import java.util.List;
+import trueseam.garment.pattern.Edge;
+import trueseam.garment.pattern.EdgeRef;
+import trueseam.garment.pattern.EdgeRole;
+import trueseam.garment.pattern.Grain;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
+import trueseam.garment.pattern.PieceBuilder;
+import trueseam.garment.pattern.PieceKind;
+import trueseam.garment.pattern.Seam;
+import trueseam.geometry.Path;
+import trueseam.geometry.Point;
+
+/**
+ * Adds straight bands to a drafted shell: a waistband, cuffs, a neckband. A band is drawn upright along its grain; its right edge is sewn
+ * to the shell and is as long; what is added later goes in at its upper end, for a waistband and a neckband the centre back.
+ */
+public final class Bands {
+
+    private static final Allowances AROUND = Allowances.inches();
+
+    private Bands() {}
+
+    /**
+     * A waistband for a skirt or trousers, half of it, on the fold at the centre front, open at the centre back.
+     *
+     * @param shell a skirt or trousers
+     * @param heightMm finished height, mm
+     * @return the shell with a piece {@code waistband}
+     */
+    public static Pattern withWaistband(Pattern shell, double heightMm) {
+        return with(
+                shell, PieceKind.WAISTBAND, "waistband", EdgeRole.WAIST, heightMm, 1, "centre front", "centre back");
+    }
+
+    /**
+     * Cuffs for the sleeves of a bodice or dress.
+     *
+     * @param shell a bodice or dress
+     * @param heightMm finished height, mm
+     * @return the shell with a piece {@code cuff}, cut twice
+     */
+    public static Pattern withCuffs(Pattern shell, double heightMm) {
+        return with(shell, PieceKind.CUFF, "cuff", EdgeRole.WRIST, heightMm, 2, "", "end");
+    }
+
+    /**
+     * A neckband or straight collar for a bodice or dress, half of it, on the fold at the centre front, open at the centre back.
+     *
+     * @param shell a bodice or dress
+     * @param heightMm finished height, mm
+     * @return the shell with a piece {@code neckband}
+     */
+    public static Pattern withNeckband(Pattern shell, double heightMm) {
+        return with(shell, PieceKind.COLLAR, "neckband", EdgeRole.NECK, heightMm, 1, "centre front", "centre back");
+    }
+
+    private static Pattern with(
+            Pattern shell,
+            PieceKind kind,
+            String name,
+            EdgeRole sewn,
+            double heightMm,
+            int cut,
+            String fold,
+            String upperEnd) {
+        List<EdgeRef> to = new ArrayList<>();
+        for (Piece piece : shell.pieces()) {
+            for (Edge edge : piece.edgesOf(sewn)) {
+                to.add(new EdgeRef(piece.name(), edge.name()));
+            }
+        }
+        if (to.isEmpty() || !(heightMm > 0)) {
+            throw new IllegalArgumentException("A " + name + " of " + heightMm + " mm needs a " + sewn.word()
+                    + " to be sewn to, and " + shell.name() + " has " + to.size() + ".");
+        }
+        double length = shell.sewnLength(to);
+        double seam = AROUND.seamMm();
+        String lowerEnd = fold.isEmpty() ? "other end" : fold;
+        Point corner = new Point(heightMm, 0);
+        Point top = new Point(heightMm, length);
+        PieceBuilder band = new PieceBuilder(name, kind)
+                .cut(cut)
+                .edge(lowerEnd, EdgeRole.OTHER, Path.through(Point.ORIGIN, corner), fold.isEmpty() ? seam : 0)
+                .edge(sewn.word(), sewn, Path.through(corner, top), seam)
+                .edge(upperEnd, EdgeRole.CENTRE, Path.through(top, new Point(0, length)), seam)
+                .edge("free edge", EdgeRole.OTHER, Path.through(new Point(0, length), Point.ORIGIN), seam)
+                .grain(new Grain(new Point(heightMm / 2, 0.2 * length), new Point(heightMm / 2, 0.8 * length)));
+        if (!fold.isEmpty()) {
+            band.onFold(fold);
+        }
+        List<Piece> pieces = new ArrayList<>(shell.pieces());
+        pieces.add(band.build());
+        List<Seam> seams = new ArrayList<>(shell.seams());
+        seams.add(new Seam(name, to, List.of(new EdgeRef(name, sewn.word())), 0));
+        return new Pattern(
+                shell.name(), shell.size(), shell.sizeTable(), shell.source(), pieces, seams, shell.easeMm());
+    }
+}
