@@ -212,7 +212,7 @@ public final class Fitting {
         for (Set<Measure> left : candidates.isEmpty() ? List.<Set<Measure>>of() : choice) {
             Optional<Attempt> without = without(needs, left, why);
             if (without.isPresent()
-                    && (without.get().report().holds() || whole.isEmpty() && left.size() == candidates.size())) {
+                    && (without.get().report().holds() || (whole.isEmpty() && left.size() == candidates.size()))) {
                 return without.get();
             }
         }
