@@ -115,4 +115,12 @@ class OneSidedFitTest {
         assertThat(fit(up, down).findings().toString()).contains("opposite ways");
         assertThat(fit(up).findings().toString()).doesNotContain("opposite ways");
     }
+
+    @Test
+    void anAmountBeyondWhatTheEntryIsTrustedWithIsWarnedOf() {
+        assertThat(fit(request("sway-back", 25.4, Optional.empty())).findings().toString())
+                .contains("usually trusted with");
+        assertThat(fit(request("sway-back", 9.525, Optional.empty())).findings().toString())
+                .doesNotContain("usually trusted with");
+    }
 }

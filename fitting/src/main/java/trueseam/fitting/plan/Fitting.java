@@ -238,6 +238,7 @@ public final class Fitting {
             findings.addAll(AlsoMoved.findings(needs, drawn, solved.worked.altered(), choices.show()));
         }
         CupAdvice.of(body, needs, choices).ifPresent(findings::add);
+        findings.addAll(LargeAmounts.findings(order(solved.amounts), choices.show()));
         findings.addAll(Interplay.findings(pattern, order(solved.amounts), targets(needs), choices.show()));
         return new FitResult(
                 body,

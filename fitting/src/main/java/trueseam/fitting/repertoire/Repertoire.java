@@ -84,7 +84,10 @@ public final class Repertoire {
             LegSwing.BELOW_KNEE,
             SkirtSwayBack.ENTRY,
             SkirtFlare.ENTRY,
-            ProminentHips.ENTRY));
+            ProminentHips.ENTRY,
+            SideSeams.BUST,
+            SideSeams.WAIST,
+            SideSeams.HIP));
 
     private Repertoire() {}
 

@@ -124,7 +124,9 @@ public final class RepertoireText {
         for (Measure measure : entry.measures()) {
             all.add(measure.term() + (entry.solved() ? " (the amount is found from it)" : ""));
         }
-        entry.folds().forEach(fold -> all.add("on the trial garment: " + fold));
+        if (!entry.folds().isEmpty()) {
+            all.add("on the trial garment: " + String.join(", or ", entry.folds()));
+        }
         return all.isEmpty() ? "your own eye" : String.join("; ", all);
     }
 

@@ -1,0 +1,129 @@
+package trueseam.checks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import trueseam.fitting.repertoire.Entry;
+import trueseam.fitting.repertoire.Repertoire;
+import trueseam.garment.length.LengthFormat;
+import trueseam.output.repertoire.RepertoireText;
+
+/** The documents about the repertoire say what the code says. */
+class RepertoireDocumentTest {
+
+    private static final Path DOCS = Path.of("..", "docs");
+
+    @Test
+    void documentOfTheRepertoireIsTheOneThatTheEntriesWrite() throws IOException {
+        String wanted = RepertoireText.markdown(Repertoire.all(), LengthFormat.inches(8));
+
+        assertThat(Files.readString(DOCS.resolve("alterations.md")))
+                .as("write it anew: ./trueseam alterations --markdown > docs/alterations.md")
+                .isEqualTo(wanted);
+    }
+
+    @Test
+    void everyAlterationThatTheIssueNamesIsThereAndIsToldInTheDocument() throws IOException {
+        String document = Files.readString(DOCS.resolve("alterations.md"));
+
+        // trade.md 4.3: the rows of the catalogue, by the words of a dressmaker.
+        List<String> rows = Arrays.asList(
+                "full bust",
+                "bust point height",
+                "bust point width",
+                "across back",
+                "back below armholes",
+                "round back",
+                "dowager's hump",
+                "shoulder blades",
+                "erect back",
+                "sway-back",
+                "shoulder width",
+                "square shoulder",
+                "sloping shoulder",
+                "forward shoulder",
+                "neck",
+                "full neck",
+                "full or hollow chest",
+                "armhole height",
+                "gaping neck",
+                "gaping armhole",
+                "length above the bust",
+                "length below the bust",
+                "front length",
+                "bust girth",
+                "waist girth",
+                "hip girth of a dress",
+                "waist by darts",
+                "large abdomen of a bodice",
+                "upper arm girth",
+                "whole sleeve girth",
+                "elbow girth",
+                "forearm girth",
+                "elbow fullness",
+                "wrist girth",
+                "sleeve length above the elbow",
+                "sleeve length below the elbow",
+                "cap height",
+                "cap ease",
+                "cap turn",
+                "skirt waist",
+                "skirt hip",
+                "skirt waist and hip",
+                "hip curve",
+                "one hip larger",
+                "one hip higher",
+                "full abdomen",
+                "prominent hips",
+                "large seat",
+                "sway-back of a skirt",
+                "hem sweep",
+                "skirt length",
+                "trouser waist",
+                "trouser hip",
+                "crotch depth",
+                "front crotch length",
+                "back crotch length",
+                "trouser abdomen",
+                "trouser seat",
+                "sway-back with hip bone and abdomen",
+                "trouser hip curve",
+                "outer thigh",
+                "inner thigh",
+                "thigh",
+                "knee",
+                "calf",
+                "trouser hem width",
+                "knock knee",
+                "bow leg",
+                "leg length above the knee",
+                "leg length below the knee",
+                "one leg long");
+        for (String row : rows) {
+            Entry entry = Repertoire.named(row).orElseThrow(() -> new AssertionError("no alteration " + row));
+            assertThat(document).contains("- **Moves:** " + entry.moves());
+        }
+    }
+
+    @Test
+    void everySourceCodeOfAnEntryIsInTheListOfSources() throws IOException {
+        String sources = Files.readString(DOCS.resolve("sources.md"));
+        Pattern code = Pattern.compile("\\b(?:web:\\w+|[A-Z]{2,6}\\d{2,4}|MULTI|HERTZ|ECOURSE|SLACK|SHOULDER)\\b");
+        int cited = 0;
+        for (Entry entry : Repertoire.all()) {
+            Matcher matcher = code.matcher(entry.source());
+            while (matcher.find()) {
+                cited++;
+                assertThat(sources).as(entry.name()).contains(matcher.group());
+            }
+        }
+        assertThat(cited).isGreaterThan(20);
+    }
+}
