@@ -17,8 +17,11 @@ import trueseam.geometry.Vec;
 /** Broad and narrow shoulders: the shoulder point goes out or in along the seam, front and back alike. */
 final class ShoulderWidth {
 
-    /** How much of the shoulder seam is ruled new beside its point, at the most, mm. */
+    /** How much of the shoulder seam is ruled new beside its point, mm. */
     private static final double RULED_MM = 40;
+
+    /** So much of a seam is left of what is ruled, or beside a dart, mm. */
+    private static final double LEAST_MM = 15;
 
     static final Entry ENTRY = Entry.named(
                     "shoulder width",
@@ -71,8 +74,8 @@ final class ShoulderWidth {
     }
 
     private static double ruled(UpperPart part, Place tip, double mm) {
-        double ruled = Math.min(RULED_MM, part.plainFrom(tip) / 2);
-        if (ruled + mm < RULED_MM / 4) {
+        double ruled = Math.min(Math.max(RULED_MM, LEAST_MM - mm), part.plainFrom(tip) - LEAST_MM / 2);
+        if (ruled + mm < LEAST_MM / 2) {
             throw part.refusal(
                     "shoulder", mm, "the shoulder seam is too short to lose so much; take the next smaller size.");
         }

@@ -41,6 +41,11 @@ final class UpperPart {
 
     private static final double FULLEST = 1.7;
 
+    /** Where the line may change its length instead, it keeps more of its shape, so that truing has something left to take. */
+    private static final double FLATTEST_FREE = 0.5;
+
+    private static final double FULLEST_FREE = 1.5;
+
     final Piece piece;
     final Corners corners;
     final double out;
@@ -133,7 +138,7 @@ final class UpperPart {
      */
     void joinOfLength(Place corner, double nearMm, double farMm, Motion near, Motion far, double lengthMm, double mm) {
         Stretch gap = stretch(corner, nearMm, farMm);
-        Reach reach = reach(corner, gap, near, far);
+        Reach reach = reach(corner, gap, near, far, FLATTEST, FULLEST);
         if (!(reach.flatMm() <= lengthMm && lengthMm <= reach.fullMm())) {
             throw refusal(
                     gap.edge(),
@@ -151,7 +156,7 @@ final class UpperPart {
     /** The same, but where the line would be too flat or too full it becomes longer or shorter instead. */
     void joinNearLength(Place corner, double nearMm, double farMm, Motion near, Motion far, double lengthMm) {
         Stretch gap = stretch(corner, nearMm, farMm);
-        Reach reach = reach(corner, gap, near, far);
+        Reach reach = reach(corner, gap, near, far, FLATTEST_FREE, FULLEST_FREE);
         double drawn = Math.max(reach.flatMm(), Math.min(lengthMm, reach.fullMm()));
         list.join(
                 gap.edge(),
@@ -163,7 +168,7 @@ final class UpperPart {
     /** The lengths of the flattest and the fullest line that may be drawn. */
     private record Reach(double flatMm, double fullMm) {}
 
-    private Reach reach(Place corner, Stretch gap, Motion near, Motion far) {
+    private Reach reach(Place corner, Stretch gap, Motion near, Motion far, double flattest, double fullest) {
         boolean forwards = corners.isStart(corner);
         Motion atStart = forwards ? near : far;
         Motion atEnd = forwards ? far : near;
@@ -172,7 +177,7 @@ final class UpperPart {
         Point b = atEnd.apply(part.end());
         Vec leaving = atStart.apply(part.startTangent());
         Vec arriving = atEnd.apply(part.endTangent());
-        return new Reach(shaped(a, leaving, b, arriving, FLATTEST), shaped(a, leaving, b, arriving, FULLEST));
+        return new Reach(shaped(a, leaving, b, arriving, flattest), shaped(a, leaving, b, arriving, fullest));
     }
 
     /** The length of the gentle curve with handles so many times as long. */

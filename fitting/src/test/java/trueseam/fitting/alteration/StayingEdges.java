@@ -59,6 +59,11 @@ final class StayingEdges {
             // Pinned at the crotch point, the inseam swings: what meets it there is trued.
             case KNEE_GIRTH -> EnumSet.of(WAIST);
             case CALF_GIRTH -> EnumSet.of(WAIST, CROTCH);
+            // Where the back armhole would get too flat or too full, the sleeve follows it.
+            case ACROSS_BACK_WIDTH ->
+                sleeve ? NONE : piece.kind().isFront() ? ALL : EnumSet.of(SHOULDER, NECK, CENTRE, SIDE, WAIST, HEM);
+            case SHOULDER_LENGTH -> sleeve ? NONE : EnumSet.of(NECK, CENTRE, SIDE, WAIST, HEM);
+            case NECK_BASE_GIRTH -> sleeve ? ALL : EnumSet.of(ARMHOLE, SIDE, WAIST, HEM);
             default -> throw new IllegalArgumentException("no alteration of " + measure);
         };
     }
