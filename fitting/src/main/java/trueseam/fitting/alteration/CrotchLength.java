@@ -159,6 +159,9 @@ public record CrotchLength(double frontPointMm, double frontWaistMm, double back
         list.add(new Step.Pin(flank.top("side waist")));
         list.add(new Step.Pivot(new Until.MeetsAlong(centre, "waist rise mark")));
         list.trace(waist.name(), 0, waist.length());
-        list.join(drawn.edge(), drawn.fromMm(), drawn.toMm(), JoinForm.curve(Direction.FREE, Direction.AS_DRAWN));
+        JoinForm form = centreAtEnd
+                ? JoinForm.curve(Direction.FREE, Direction.AS_DRAWN)
+                : JoinForm.curve(Direction.AS_DRAWN, Direction.FREE);
+        list.join(drawn.edge(), drawn.fromMm(), drawn.toMm(), form);
     }
 }
