@@ -69,7 +69,7 @@ class RepertoireMirrorTest {
                         .isCloseTo(area, within(SAME_AREA_MM2));
             }
         }
-        for (Side side : Side.values()) {
+        for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
             worked(parted, new Applied(entry, variant, mm, Optional.of(side)));
         }
     }

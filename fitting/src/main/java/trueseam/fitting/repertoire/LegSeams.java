@@ -106,7 +106,7 @@ final class LegSeams {
             .trued("both seams are blended at the knee; the hem at its ends")
             .source("common practice")
             .amounts(38.1, 76.2)
-            .doneBy(both(seam -> seam.at(LevelName.KNEE, "knee"), seam -> seam.bottom("hem")));
+            .doneBy(both(seam -> seam.at(LevelName.KNEE, "knee"), seam -> seam.bottom("hem corner")));
 
     private LegSeams() {}
 
@@ -128,7 +128,7 @@ final class LegSeams {
     static Place crotchLine(SeamLine seam) {
         return seam.edge.role() == EdgeRole.INSEAM
                 ? seam.top("crotch point")
-                : seam.at(LevelName.CROTCH, "crotch line");
+                : seam.at(LevelName.CROTCH, "outseam at the crotch line");
     }
 
     private static Place calf(SeamLine seam) {
@@ -144,7 +144,7 @@ final class LegSeams {
                 SeamLine seam = new SeamLine(piece, role);
                 Place at = named(moved.apply(seam), role);
                 Place above = pin.apply(seam);
-                Place hem = named(seam.bottom("hem"), role);
+                Place hem = named(seam.bottom("hem corner"), role);
                 if (above.on(piece).y() <= at.on(piece).y()) {
                     throw new AlterationException(
                             piece.name(),

@@ -1,5 +1,6 @@
 package trueseam.fitting.repertoire;
 
+import java.util.List;
 import trueseam.fitting.alteration.LengthAtLine;
 import trueseam.fitting.tissue.Direction;
 import trueseam.fitting.tissue.JoinForm;
@@ -11,7 +12,6 @@ import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
-import trueseam.geometry.Point;
 
 /** The set of a leg, knock knee and bow leg; and its length. */
 final class LegSwing {
@@ -96,7 +96,7 @@ final class LegSwing {
             }
             // Inwards is away from the outseam, so out from the inseam.
             double out = role == EdgeRole.INSEAM ? mm : -mm;
-            seam.swing(list, LegSeams.crotchLine(seam), LegSeams.named(seam.bottom("hem"), role), out);
+            seam.swing(list, LegSeams.crotchLine(seam), LegSeams.named(seam.bottom("hem corner"), role), out);
         }
         Edge hem = piece.only(EdgeRole.HEM);
         list.join(hem.name(), 0, hem.length(), JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
@@ -107,15 +107,16 @@ final class LegSwing {
     private static void slantGrain(StepList list, Piece piece, double acrossMm) {
         double crotch = piece.level(LevelName.CROTCH).orElseThrow();
         double hem = piece.only(EdgeRole.HEM).path().bounds().minY();
-        Point from = piece.grain().from();
-        Point to = piece.grain().to();
-        double low = Math.min(from.y(), to.y());
-        double high = Math.max(from.y(), to.y());
-        double level = Math.min(crotch, (low + high) / 2);
-        if (low < level) {
-            list.add(new Step.LayBack());
-            list.add(new Step.Slide(acrossMm * (crotch - low) / (crotch - hem), 0));
-            list.add(new Step.TransferBelow(level));
+        double low = Math.min(piece.grain().from().y(), piece.grain().to().y());
+        double high = Math.max(piece.grain().from().y(), piece.grain().to().y());
+        for (LevelName name : List.of(LevelName.CROTCH, LevelName.KNEE)) {
+            double level = piece.level(name).orElse(Double.POSITIVE_INFINITY);
+            if (low < level && level <= high) {
+                list.add(new Step.LayBack());
+                list.add(new Step.Slide(acrossMm * (crotch - low) / (crotch - hem), 0));
+                list.add(new Step.TransferBelow(level));
+                return;
+            }
         }
     }
 }

@@ -87,7 +87,8 @@ public final class Repertoire {
             ProminentHips.ENTRY,
             SideSeams.BUST,
             SideSeams.WAIST,
-            SideSeams.HIP));
+            SideSeams.HIP,
+            SkirtFlare.DRESS));
 
     private Repertoire() {}
 

@@ -1,5 +1,6 @@
 package trueseam.fitting.repertoire;
 
+import java.util.EnumSet;
 import java.util.List;
 import trueseam.fitting.alteration.AlterationException;
 import trueseam.fitting.tissue.JoinForm;
@@ -42,6 +43,24 @@ final class SkirtFlare {
                     "for more, so that the flare does not stand at the sides alone; the waist dart gives what opens",
                     Maker.each(SkirtGirth.SKIRTS, SkirtFlare::fromDart))
             .written();
+
+    static final Entry DRESS = Entry.named(
+                    "dress hem sweep", Family.SKIRT, Stage.WIDTH, PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK)
+            .folds("the hem of the dress binds in walking", "the dress cups in below the seat although the hip fits")
+            .amount("flares the dress towards the hem", "narrows the dress towards the hem")
+            .moves("the side seams below the hip")
+            .sharing("N/4 on each of four side edges")
+            .pin("hip point")
+            .stays(
+                    Stay.all(EdgeRole.ARMHOLE),
+                    Stay.all(EdgeRole.SHOULDER),
+                    Stay.all(EdgeRole.NECK),
+                    Stay.all(EdgeRole.CENTRE))
+            .alsoStays("bust, waist and hip; of the side blending takes a hair, front and back alike")
+            .trued("the hem at the side; the side is blended at the hip")
+            .source("common practice")
+            .amounts(25.4, 50.8)
+            .doneBy(Maker.each(EnumSet.of(PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK), SkirtFlare::atSide));
 
     private SkirtFlare() {}
 

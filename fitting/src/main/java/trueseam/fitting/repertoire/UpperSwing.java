@@ -132,7 +132,7 @@ final class UpperSwing {
             trace(at, sideFirst ? dart.fromMm() : dart.toMm());
             at = sideFirst ? dart.toMm() : dart.fromMm();
             if (cut) {
-                cutLoose("part " + part++ + " at the centre", at, new Spot(dart.apex(), "point of the " + dart.name()));
+                cutLoose(partWord(part++, darts.size()), at, new Spot(dart.apex(), "point of the " + dart.name()));
             }
             list.add(new Step.Slide(-overMm / darts.size(), 0));
             list.join(waist.name(), dart.fromMm(), dart.toMm(), JoinForm.REFIT);
@@ -140,8 +140,17 @@ final class UpperSwing {
         trace(at, centreWaist.alongMm());
     }
 
+    private static String partWord(int part, int darts) {
+        return part == darts ? "centre part" : "part between the darts";
+    }
+
     private void cutLoose(String part, double fromMm, Spot turn) {
-        list.cut(part, new Place(waist.name(), fromMm, "leg of the dart"), List.of(turn), centreHip, centreWaist);
+        list.cut(
+                part,
+                new Place(waist.name(), fromMm, "leg of the dart nearer the centre"),
+                List.of(turn),
+                centreHip,
+                centreWaist);
     }
 
     private double newDart(double overMm, double sideMm) {
@@ -151,7 +160,7 @@ final class UpperSwing {
         Spot point = new Spot(
                 new Point(mouth.x(), mouth.y() + NEW_DART_SHARE * (hipY - mouth.y())), "point of the new dart");
         trace(sideMm, middle);
-        cutLoose("part at the centre", middle, point);
+        cutLoose(partWord(1, 1), middle, point);
         list.add(new Step.Slide(-overMm, 0));
         list.join(waist.name(), middle, middle, JoinForm.STRAIGHT);
         list.add(new Step.NewDart("waist dart", new Stretch(waist.name(), middle, middle), point));
