@@ -159,7 +159,7 @@ public final class Shells {
     }
 
     /** What an upper shell is drafted to; over the bust only where it is shaped there. */
-    private static List<Measure> upperMeasures(DraftFigure figure) {
+    static List<Measure> upperMeasures(DraftFigure figure) {
         List<Measure> measures = new ArrayList<>(List.of(
                 figure.trunkGirth(),
                 Measure.WAIST_GIRTH,
@@ -180,13 +180,13 @@ public final class Shells {
         return measures;
     }
 
-    private static Piece sleeve(Upper upper, Allowances allowances) {
+    static Piece sleeve(Upper upper, Allowances allowances) {
         Path front = upper.draft().frontArmhole();
         Path back = upper.draft().backArmhole();
         return upper.sleeve().piece(allowances, UpperPieces.notchMm(front), UpperPieces.notchMm(back));
     }
 
-    private static Pattern pattern(
+    static Pattern pattern(
             String shell,
             DraftFigure figure,
             List<Piece> pieces,

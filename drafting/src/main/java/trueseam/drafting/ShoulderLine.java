@@ -21,7 +21,7 @@ record ShoulderLine(Path path, List<Dart> darts) {
     private static final double LENGTH_MM = 78;
 
     /** The dart begins so far along the shoulder from the neck. */
-    private static final double DART_SHARE = 0.42;
+    static final double DART_SHARE = 0.42;
 
     static final String DART = "shoulder dart";
 

@@ -371,6 +371,11 @@ final class UpperDraft {
         return backSide;
     }
 
+    /** The front side seam from waist to underarm as sewn: with the bust dart closed, the part below it turned up. */
+    Segment frontClosedSide() {
+        return frontClosed;
+    }
+
     WaistLine backWaistLine() {
         return backWaistLine;
     }

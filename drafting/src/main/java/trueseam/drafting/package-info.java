@@ -2,7 +2,8 @@
  * Fitting shells drafted from a body or a size: bodice with its sleeve, skirt, trousers, and a dress or top without
  * waist seam. They show what a plain pattern of that size measures, and are the test garments of the program.
  *
- * <p>Start with {@link trueseam.drafting.Shells}. A {@link trueseam.drafting.DraftFigure} is the complete set of measures
+ * <p>Start with {@link trueseam.drafting.Shells}; {@link trueseam.drafting.PanelledShells} has the same in panels, gores, yoke and
+ * two-piece sleeve. A {@link trueseam.drafting.DraftFigure} is the complete set of measures
  * that a draft needs; what a body lacks is estimated and says so. {@link trueseam.drafting.DraftEase} is the ease.
  *
  * <p>Lengths are mm, x to the right, y up to the head, grain upright. The centre of an upper piece or skirt is the line x

@@ -66,15 +66,19 @@ public record SeamEnds(
      */
     public String word() {
         return switch (beside) {
-            case ARMHOLE -> seam.toLowerCase(Locale.ROOT).contains("shoulder") ? "shoulder point" : "underarm";
+            case ARMHOLE -> endAtArmhole(seam.toLowerCase(Locale.ROOT));
             case CAP -> "sleeve underarm";
             case NECK -> "neck point";
             case WAIST -> "side waist";
             case HEM -> "hem";
             case WRIST -> "wrist";
             case CROTCH -> "crotch point";
-            case CENTRE, SHOULDER, SIDE, UNDERARM, INSEAM, OTHER -> beside.word();
+            case CENTRE, SHOULDER, SIDE, UNDERARM, INSEAM, PANEL, YOKE, OTHER -> beside.word();
         };
+    }
+
+    private static String endAtArmhole(String seam) {
+        return seam.contains("shoulder") ? "shoulder point" : seam.contains("yoke") ? "armhole" : "underarm";
     }
 
     /** The edge that meets an end of a seam edge. */

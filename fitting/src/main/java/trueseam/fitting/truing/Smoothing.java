@@ -103,7 +103,7 @@ final class Smoothing {
     private static boolean crosses(EdgeRole role) {
         return switch (role) {
             case NECK, ARMHOLE, WAIST, HEM, CAP, WRIST, CROTCH -> true;
-            case CENTRE, SHOULDER, SIDE, UNDERARM, INSEAM, OTHER -> false;
+            case CENTRE, SHOULDER, SIDE, UNDERARM, INSEAM, PANEL, YOKE, OTHER -> false;
         };
     }
 

@@ -31,11 +31,12 @@ import trueseam.geometry.Vec;
  * <tr><td>waist</td><td>along each waist edge, darts left out, twice; of a dress across at the waist level</td></tr>
  * <tr><td>across front, back</td><td>centre to armhole at the level half way down the armhole, twice</td></tr>
  * <tr><td>lengths at the centre</td><td>along the grain from the neck to the waist level</td></tr>
- * <tr><td>upper arm</td><td>straight from underarm to underarm of the sleeve</td></tr>
+ * <tr><td>upper arm</td><td>straight from underarm to underarm of the sleeve; of a sleeve of two pieces across each</td></tr>
  * <tr><td>top hip</td><td>across each half piece half way between waist and hip level, darts left out, twice</td></tr>
  * <tr><td>thigh</td><td>across each leg piece from inseam to outseam at the crotch level, or at the crotch point where that lies
  * lower</td></tr>
  * <tr><td>calf</td><td>across each leg piece a third of the way from the knee level to the hem</td></tr>
+ * <tr><td>parts of a front, back or sleeve</td><td>each as the whole piece would be, and added up</td></tr>
  * <tr><td>crotch depth</td><td>along the grain from the side waist to the crotch level</td></tr>
  * <tr><td>crotch length</td><td>along the crotch edge, front and back apart</td></tr>
  * </table>
@@ -114,11 +115,11 @@ public final class FlatPattern {
             case BUST_POINT_HEIGHT -> bustPointHeight();
             case BUST_POINT_WIDTH -> bustPointWidth();
             case UPPER_ARM_GIRTH -> upperArm();
-            case ELBOW_GIRTH -> across(LevelName.ELBOW, k -> k == PieceKind.SLEEVE, "across at the elbow level", 1);
-            case WRIST_GIRTH -> along(EdgeRole.WRIST, k -> k == PieceKind.SLEEVE, "along the wrist edge", 1);
+            case ELBOW_GIRTH -> across(LevelName.ELBOW, PieceKind::isSleeve, "across at the elbow level", 1);
+            case WRIST_GIRTH -> along(EdgeRole.WRIST, PieceKind::isSleeve, "along the wrist edge", 1);
             case ARM_LENGTH -> sleeveLength();
             case UPPER_ARM_LENGTH -> crownToElbow();
-            case SKIRT_LENGTH -> along(EdgeRole.CENTRE, k -> k == PieceKind.SKIRT_FRONT, "along the centre front", 1);
+            case SKIRT_LENGTH -> along(EdgeRole.CENTRE, k -> k.isSkirt() && k.isFront(), "along the centre front", 1);
             case DRESS_LENGTH -> along(EdgeRole.CENTRE, k -> k == PieceKind.DRESS_BACK, "along the centre back", 1);
             case BODY_RISE -> crotchDepth();
             case FRONT_CROTCH_LENGTH ->
@@ -198,17 +199,25 @@ public final class FlatPattern {
         for (Piece piece : pattern.pieces()) {
             Optional<Edge> centre = piece.firstOf(EdgeRole.CENTRE);
             OptionalDouble waist = piece.level(LevelName.WAIST);
-            if (on.test(piece.kind()) && centre.isPresent() && waist.isPresent() && isTaken(piece, 1)) {
+            if (on.test(piece.kind()) && centre.isPresent() && isTaken(piece, 1)) {
                 double top = centre.get().path().bounds().maxY();
-                parts.add(new FlatPart(
-                        piece.name(), "along the centre from neck to waist", top - waist.getAsDouble(), 1));
+                boolean yoke = piece.kind() == PieceKind.BACK_YOKE;
+                if (yoke) {
+                    double seam = centre.get().path().bounds().minY();
+                    parts.add(new FlatPart(piece.name(), "along the centre from neck to yoke seam", top - seam, 1));
+                } else if (waist.isPresent()) {
+                    parts.add(new FlatPart(
+                            piece.name(), "along the centre from neck to waist", top - waist.getAsDouble(), 1));
+                }
             }
         }
         return parts;
     }
 
     private Optional<Piece> upperFront() {
-        return pattern.firstOf(PieceKind.BODICE_FRONT).or(() -> pattern.firstOf(PieceKind.DRESS_FRONT));
+        return pattern.firstOf(PieceKind.BODICE_FRONT)
+                .or(() -> pattern.firstOf(PieceKind.BODICE_CENTRE_FRONT))
+                .or(() -> pattern.firstOf(PieceKind.DRESS_FRONT));
     }
 
     /** The upper end of the shoulder: a shoulder slopes down from the neck, whichever way the piece lies. */
@@ -268,9 +277,10 @@ public final class FlatPattern {
         return a.y() < b.y() ? a : b;
     }
 
-    /** The first sleeve whose cap is drawn in two halves. */
+    /** The first sleeve, or its piece with the crown, whose cap is drawn in two halves. */
     private Optional<Piece> sleeve() {
         return pattern.firstOf(PieceKind.SLEEVE)
+                .or(() -> pattern.firstOf(PieceKind.UPPER_SLEEVE))
                 .filter(piece -> piece.edgesOf(EdgeRole.CAP).size() == 2);
     }
 
@@ -282,6 +292,9 @@ public final class FlatPattern {
     }
 
     private List<FlatPart> upperArm() {
+        if (pattern.firstOf(PieceKind.UPPER_SLEEVE).isPresent()) {
+            return across(LevelName.BICEP, PieceKind::isSleeve, "across at the upper arm level", 1);
+        }
         return sleeve().map(piece -> {
                     List<Path> caps = capHalves(piece);
                     double mm = caps.get(0).start().distanceTo(caps.get(1).end());

@@ -29,6 +29,10 @@ public enum EdgeRole {
     INSEAM,
     /** Crotch seam, from the waist at the centre to the crotch point. */
     CROTCH,
+    /** Seam from top to bottom between two panels, gores or sleeve pieces, other than the side seam. */
+    PANEL,
+    /** Seam across the back between yoke and lower back. */
+    YOKE,
     /** Any other. */
     OTHER;
 

@@ -29,6 +29,30 @@ public enum PieceKind {
     CUFF,
     /** Collar or neckband, sewn to a neck line. */
     COLLAR,
+    /** Middle of a fitted front that is divided by seams from shoulder to waist. */
+    BODICE_CENTRE_FRONT,
+    /** Part of such a front beside the arm. */
+    BODICE_SIDE_FRONT,
+    /** Middle of a fitted back that is divided by seams from shoulder to waist. */
+    BODICE_CENTRE_BACK,
+    /** Part of such a back beside the arm. */
+    BODICE_SIDE_BACK,
+    /** Upper part of a back that is divided across, with the back neck and shoulder. */
+    BACK_YOKE,
+    /** The part of such a back below the yoke, to the waist. */
+    BODICE_LOWER_BACK,
+    /** Middle front gore of a skirt. */
+    SKIRT_CENTRE_FRONT,
+    /** Front gore of a skirt at the side. */
+    SKIRT_SIDE_FRONT,
+    /** Middle back gore of a skirt. */
+    SKIRT_CENTRE_BACK,
+    /** Back gore of a skirt at the side. */
+    SKIRT_SIDE_BACK,
+    /** Outer part of a sleeve of two pieces, with the crown. */
+    UPPER_SLEEVE,
+    /** Part of a sleeve of two pieces that lies under the arm. */
+    UNDER_SLEEVE,
     /** Anything else: it is kept and printed, and not altered. */
     OTHER;
 
@@ -57,30 +81,79 @@ public enum PieceKind {
     }
 
     /**
+     * The piece that it is a part of, where seams divide what other garments have in one piece.
+     *
+     * @return for a bodice side front the bodice front; the kind itself for an undivided piece
+     */
+    public PieceKind whole() {
+        return switch (this) {
+            case BODICE_CENTRE_FRONT, BODICE_SIDE_FRONT -> BODICE_FRONT;
+            case BODICE_CENTRE_BACK, BODICE_SIDE_BACK, BACK_YOKE, BODICE_LOWER_BACK -> BODICE_BACK;
+            case SKIRT_CENTRE_FRONT, SKIRT_SIDE_FRONT -> SKIRT_FRONT;
+            case SKIRT_CENTRE_BACK, SKIRT_SIDE_BACK -> SKIRT_BACK;
+            case UPPER_SLEEVE, UNDER_SLEEVE -> SLEEVE;
+            case BODICE_FRONT,
+                    BODICE_BACK,
+                    SLEEVE,
+                    DRESS_FRONT,
+                    DRESS_BACK,
+                    SKIRT_FRONT,
+                    SKIRT_BACK,
+                    TROUSER_FRONT,
+                    TROUSER_BACK,
+                    WAISTBAND,
+                    CUFF,
+                    COLLAR,
+                    OTHER -> this;
+        };
+    }
+
+    /**
+     * Whether it is a part of what other garments have in one piece.
+     *
+     * @return true for panels, gores, yokes and the pieces of a two-piece sleeve
+     */
+    public boolean isPart() {
+        return whole() != this;
+    }
+
+    /**
      * Whether it covers the front of the body.
      *
-     * @return true for fronts
+     * @return true for fronts and their parts
      */
     public boolean isFront() {
-        return this == BODICE_FRONT || this == DRESS_FRONT || this == SKIRT_FRONT || this == TROUSER_FRONT;
+        PieceKind whole = whole();
+        return whole == BODICE_FRONT || whole == DRESS_FRONT || whole == SKIRT_FRONT || whole == TROUSER_FRONT;
     }
 
     /**
      * Whether it covers the back of the body.
      *
-     * @return true for backs
+     * @return true for backs and their parts
      */
     public boolean isBack() {
-        return this == BODICE_BACK || this == DRESS_BACK || this == SKIRT_BACK || this == TROUSER_BACK;
+        PieceKind whole = whole();
+        return whole == BODICE_BACK || whole == DRESS_BACK || whole == SKIRT_BACK || whole == TROUSER_BACK;
     }
 
     /**
-     * Whether it has a shoulder and an armhole.
+     * Whether it belongs to a front or back with a shoulder and an armhole.
      *
-     * @return true for bodice and dress pieces
+     * @return true for bodice and dress pieces and their parts
      */
     public boolean isUpper() {
-        return this == BODICE_FRONT || this == BODICE_BACK || this == DRESS_FRONT || this == DRESS_BACK;
+        PieceKind whole = whole();
+        return whole == BODICE_FRONT || whole == BODICE_BACK || isDress();
+    }
+
+    /**
+     * Whether it is a sleeve or one of its pieces.
+     *
+     * @return true for sleeves
+     */
+    public boolean isSleeve() {
+        return whole() == SLEEVE;
     }
 
     /**
@@ -95,10 +168,10 @@ public enum PieceKind {
     /**
      * Whether it is a front or back of a skirt.
      *
-     * @return true for skirt pieces
+     * @return true for skirt pieces and gores
      */
     public boolean isSkirt() {
-        return this == SKIRT_FRONT || this == SKIRT_BACK;
+        return whole() == SKIRT_FRONT || whole() == SKIRT_BACK;
     }
 
     /**

@@ -101,7 +101,12 @@ public final class Sides {
         if (piece.kind() == PieceKind.SLEEVE) {
             return isFrontCapToTheRight(piece) ? Side.RIGHT : Side.LEFT;
         }
+        if (piece.kind().isSleeve()) {
+            return Side.RIGHT; // both pieces of one sleeve are drawn for one arm
+        }
         boolean sideToTheRight = piece.firstOf(EdgeRole.SIDE)
+                .or(() -> piece.firstOf(EdgeRole.PANEL))
+                .or(() -> piece.firstOf(EdgeRole.ARMHOLE))
                 .map(edge -> edge.path().end().y() > edge.path().start().y())
                 .orElse(true);
         return sideToTheRight == piece.kind().isBack() ? Side.RIGHT : Side.LEFT;

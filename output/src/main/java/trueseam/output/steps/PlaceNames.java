@@ -60,6 +60,8 @@ final class PlaceNames {
             case WRIST -> "wrist edge";
             case INSEAM -> "inseam";
             case CROTCH -> "crotch seam";
+            case PANEL -> "panel seam";
+            case YOKE -> "yoke seam";
             case OTHER -> name + " edge";
         };
     }
@@ -74,7 +76,8 @@ final class PlaceNames {
         return switch (edge.role()) {
             case CAP -> side + "cap";
             case UNDERARM -> side + "underarm seam";
-            case CENTRE, NECK, SHOULDER, ARMHOLE, SIDE, WAIST, HEM, WRIST, INSEAM, CROTCH, OTHER ->
+            case PANEL -> side + "seam";
+            case CENTRE, NECK, SHOULDER, ARMHOLE, SIDE, WAIST, HEM, WRIST, INSEAM, CROTCH, YOKE, OTHER ->
                 edge.name() + " edge";
         };
     }
