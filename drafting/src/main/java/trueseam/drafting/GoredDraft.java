@@ -45,7 +45,6 @@ final class GoredDraft {
     private static final double RISE_SHARE = 0.12; // of the hip depth at most, or the side gets a point
     private static final double CURVE_SHARE = 0.2; // straighter above than an even curve
     private static final double LEAST_BELOW_HIP_MM = 20;
-    private static final Vec UP = new Vec(0, 1);
 
     private final double flareMm;
     private final double waistHalf;

@@ -33,10 +33,9 @@ public final class PanelledShells {
      * @throws DraftException if the figure's measures do not go together
      */
     public static Pattern princess(DraftFigure figure, DraftEase ease, Allowances allowances) {
-        Upper upper = Upper.of("princess bodice", GarmentKind.BODICE, figure, ease);
-        PrincessDraft draft = PrincessDraft.of(upper);
+        PrincessDraft draft = PrincessDraft.of(figure, ease);
         List<Piece> pieces = new ArrayList<>(draft.pieces(allowances));
-        pieces.add(Shells.sleeve(upper, allowances));
+        pieces.add(Shells.sleeve(draft.upper(), allowances));
         return Shells.pattern(
                 "princess bodice",
                 figure,

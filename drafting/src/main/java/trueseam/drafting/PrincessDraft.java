@@ -1,6 +1,7 @@
 package trueseam.drafting;
 
 import java.util.List;
+import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.EdgeRef;
@@ -12,7 +13,9 @@ import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceBuilder;
 import trueseam.garment.pattern.PieceKind;
 import trueseam.garment.pattern.Seam;
+import trueseam.geometry.Motion;
 import trueseam.geometry.Path;
+import trueseam.geometry.PathPlace;
 import trueseam.geometry.Point;
 import trueseam.geometry.Segment;
 import trueseam.geometry.Vec;
@@ -36,9 +39,15 @@ final class PrincessDraft {
 
     private static final Vec UP = new Vec(0, 1);
     private static final double CURVE_SHARE = 0.3;
+    private static final String SHELL = "princess bodice";
 
+    /** Far below the 0.1 mm that is promised. */
+    private static final double WIDTH_MM = 1e-6;
+
+    private final Upper upper;
     private final UpperDraft draft;
     private final UpperPlan plan;
+    private final double slantRad; // how much more upright the front side lies before it is turned
 
     private double apartMm = 25; // half of what lies between the edges at the front waist
     private Path frontCentreEdge; // from waist to shoulder
@@ -47,14 +56,79 @@ final class PrincessDraft {
     private Path frontSideWaist;
 
     private PrincessDraft(Upper upper) {
+        this.upper = upper;
         this.draft = upper.draft();
         this.plan = upper.plan();
+        this.slantRad =
+                draft.backSide().tangent(0).angleTo(draft.frontClosedSide().tangent(0));
     }
 
-    static PrincessDraft of(Upper upper) {
-        PrincessDraft princess = new PrincessDraft(upper);
-        Settling.of(princess::round, upper.plan().shell(), Measure.WAIST_GIRTH);
-        return princess;
+    /**
+     * Drafts a princess bodice. Turning the side panel changes what the ruler reads across it, so the widths that the bodice is
+     * solved for are corrected until the panels measure right.
+     *
+     * @param figure whom for
+     * @param ease how much larger
+     */
+    static PrincessDraft of(DraftFigure figure, DraftEase ease) {
+        UpperPlan wanted = UpperPlan.of(SHELL, GarmentKind.BODICE, figure, ease);
+        double[] widths = {wanted.frontBust(), wanted.frontAcross()};
+        PrincessDraft[] drawn = new PrincessDraft[1];
+        Settling.within(
+                WIDTH_MM,
+                share -> {
+                    UpperPlan plan = wanted.withFront(widths[0], widths[1]);
+                    PrincessDraft princess = new PrincessDraft(Upper.of(plan, GarmentKind.BODICE, figure, ease));
+                    Settling.of(princess::round, SHELL, Measure.WAIST_GIRTH);
+                    drawn[0] = princess;
+                    double bustMiss = wanted.frontBust() - princess.width(princess.draft.frontBustLevel());
+                    double acrossMiss = wanted.frontAcross() - princess.width(princess.acrossLevel());
+                    widths[0] += share * bustMiss;
+                    widths[1] += share * acrossMiss;
+                    return Math.max(Math.abs(bustMiss), Math.abs(acrossMiss));
+                },
+                SHELL,
+                figure.trunkGirth());
+        return drawn[0];
+    }
+
+    Upper upper() {
+        return upper;
+    }
+
+    private double acrossLevel() {
+        return Armhole.acrossLevel(draft.frontUnderarm(), draft.frontArmhole().end());
+    }
+
+    /** From the centre over both panels, at a level of the centre panel. */
+    private double width(double y) {
+        Point seam = frontCentreEdge.atLevel(y).orElseThrow().point();
+        Point lies = turn().apply(seam);
+        double right = lies.x();
+        for (Path path : List.of(frontSide(), frontArmhole())) {
+            for (PathPlace place : path.crossings(lies, new Vec(1, 0))) {
+                right = Math.max(right, place.point().x());
+            }
+        }
+        return seam.x() + right - lies.x();
+    }
+
+    /** Where a level of the centre panel meets the seam of the side panel. */
+    private double sideLevel(double y) {
+        return turn().apply(frontCentreEdge.atLevel(y).orElseThrow().point()).y();
+    }
+
+    /** Lays the side panel so that its side seam slants as that of the back does. */
+    private Motion turn() {
+        return Motion.pivot(bust(), -slantRad);
+    }
+
+    private Path frontSide() {
+        return Path.of(draft.frontClosedSide()).moved(turn());
+    }
+
+    private Path frontArmhole() {
+        return draft.frontArmhole().moved(turn());
     }
 
     private Point bust() {
@@ -71,16 +145,16 @@ final class PrincessDraft {
             lower = lower(centre, bust);
         }
         Path below = Path.of(lower);
-        Path mirrored = GoredDraft.mirrored(below, bust.x());
+        Path mirrored = GoredDraft.mirrored(below, bust.x()).moved(Motion.pivot(bust, slantRad));
         Vec arriving = lower.tangent(0).right();
         Segment side = draft.frontClosedSide();
         frontCentreWaist = Path.of(Joining.smooth(Point.ORIGIN, new Vec(1, 0), centre, arriving));
         frontSideWaist = Path.of(Joining.smooth(
                 mirrored.start(),
-                new Vec(arriving.x(), -arriving.y()),
+                new Vec(arriving.x(), -arriving.y()).turned(slantRad),
                 side.start(),
                 side.tangent(0).right()));
-        Path above = Path.of(Joining.smooth(bust, UP, frontShoulderPoint(), arrivingAtShoulder()));
+        Path above = Path.of(Joining.smooth(bust, atBust(), frontShoulderPoint(), arrivingAtShoulder()));
         frontCentreEdge = below.then(above);
         frontSideEdge = mirrored.then(above);
         double miss = plan.frontWaist() - frontCentreWaist.length() - frontSideWaist.length();
@@ -88,9 +162,14 @@ final class PrincessDraft {
         return Math.abs(miss);
     }
 
-    private static Segment lower(Point waist, Point bust) {
+    /** Half way, so that the seam is smooth on the turned side panel as well. */
+    private Vec atBust() {
+        return UP.turned(slantRad / 2);
+    }
+
+    private Segment lower(Point waist, Point bust) {
         Vec chord = bust.minus(waist);
-        return Joining.smooth(waist, chord.turned(CURVE_SHARE * UP.angleTo(chord)), bust, UP);
+        return Joining.smooth(waist, chord.turned(CURVE_SHARE * atBust().angleTo(chord)), bust, atBust());
     }
 
     private Point frontShoulderPoint() {
@@ -175,22 +254,25 @@ final class PrincessDraft {
 
     private Piece sideFront(Allowances allowances) {
         Path shoulder = Path.through(draft.frontShoulder.shoulderPoint(), frontShoulderPoint());
-        Path armhole = draft.frontArmhole();
-        double low = (frontSideWaist.start().y() + frontSideWaist.end().y()) / 2;
+        Path edge = frontSideEdge.moved(turn());
+        Path waist = frontSideWaist.moved(turn());
+        Path armhole = frontArmhole();
+        double bustY = sideLevel(draft.frontBustLevel());
+        double low = (waist.start().y() + waist.end().y()) / 2;
         return side(
                         "front",
                         PieceKind.BODICE_SIDE_FRONT,
-                        frontSideWaist,
-                        Path.of(draft.frontClosedSide()),
+                        waist,
+                        frontSide(),
                         armhole,
-                        shoulder,
-                        frontSideEdge,
+                        shoulder.moved(turn()),
+                        edge,
                         allowances)
-                .notch("panel", frontSideEdge.length() - frontSideEdge.startOf(1), Notch.Kind.SINGLE)
+                .notch("panel", edge.length() - edge.startOf(1), Notch.Kind.SINGLE)
                 .notch("armhole", UpperPieces.notchMm(armhole), Notch.Kind.SINGLE)
-                .level(LevelName.ACROSS, Armhole.acrossLevel(draft.frontUnderarm(), armhole.end()))
-                .level(LevelName.BUST, draft.frontBustLevel())
-                .level(LevelName.BODICE_LENGTH, low + UpperPieces.lengthLine(draft.frontBustLevel() - low))
+                .level(LevelName.ACROSS, sideLevel(acrossLevel()))
+                .level(LevelName.BUST, bustY)
+                .level(LevelName.BODICE_LENGTH, low + UpperPieces.lengthLine(bustY - low))
                 .build();
     }
 

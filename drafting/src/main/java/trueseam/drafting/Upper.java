@@ -27,7 +27,11 @@ record Upper(UpperPlan plan, UpperDraft draft, SleeveDraft sleeve) {
     private static final int ROUNDS = 6;
 
     static Upper of(String shell, GarmentKind kind, DraftFigure figure, DraftEase ease) {
-        UpperPlan plan = UpperPlan.of(shell, kind, figure, ease);
+        return of(UpperPlan.of(shell, kind, figure, ease), kind, figure, ease);
+    }
+
+    static Upper of(UpperPlan plan, GarmentKind kind, DraftFigure figure, DraftEase ease) {
+        String shell = plan.shell();
         UpperPlan.Sum sum = new UpperPlan.Sum(kind, figure, ease);
         double width = SleeveDraft.widthMm(sum);
         double deepest = Math.min(DEEPEST_MM, plan.backLength() - plan.scyeDepth() - LEAST_SIDE_LEFT_MM);

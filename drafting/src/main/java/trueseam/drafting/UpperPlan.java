@@ -131,6 +131,34 @@ record UpperPlan(
                 sum.of(Measure.DRESS_LENGTH));
     }
 
+    /** The same with other widths of the front, half each: bust and across. */
+    UpperPlan withFront(double bust, double across) {
+        return new UpperPlan(
+                shell,
+                dress,
+                bustDart,
+                bust,
+                backBust,
+                frontWaist,
+                backWaist,
+                frontHip,
+                backHip,
+                across,
+                backAcross,
+                shoulder,
+                backShoulder,
+                slopeRad,
+                neckWidth,
+                neckHalf,
+                backLength,
+                overBust,
+                bustPointHeight,
+                bustPointX,
+                scyeDepth,
+                hipDepth,
+                length);
+    }
+
     /** Figure and ease of one measure. */
     record Sum(GarmentKind kind, DraftFigure figure, DraftEase ease) {
 

@@ -42,7 +42,11 @@ public final class DraftCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "GARMENT", description = "bodice (with its sleeve), skirt, trousers or dress.")
+    @Parameters(
+            paramLabel = "GARMENT",
+            description =
+                    "bodice (with its sleeve), skirt, trousers or dress; princess (a bodice in panels), gored (a skirt of"
+                            + " six gores), two-piece-sleeve (with a bodice) or yoke (a bodice with a yoke across its back).")
     private Garment garment;
 
     @Mixin

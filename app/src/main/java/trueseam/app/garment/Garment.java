@@ -3,6 +3,7 @@ package trueseam.app.garment;
 import trueseam.drafting.Allowances;
 import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
+import trueseam.drafting.PanelledShells;
 import trueseam.drafting.Shells;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.pattern.Pattern;
@@ -16,12 +17,30 @@ public enum Garment {
     /** Trousers. */
     trousers(GarmentKind.TROUSERS),
     /** A hip-length dress or tunic without a waist seam, with its sleeve. */
-    dress(GarmentKind.DRESS);
+    dress(GarmentKind.DRESS),
+    /** A bodice in panels, with its sleeve. */
+    princess(GarmentKind.BODICE),
+    /** A skirt of six gores. */
+    gored(GarmentKind.SKIRT),
+    /** A bodice with a sleeve of two pieces. */
+    two_piece_sleeve(GarmentKind.BODICE),
+    /** A bodice with a yoke across its back, with its sleeve. */
+    yoke(GarmentKind.BODICE);
 
     private final GarmentKind kind;
 
     Garment(GarmentKind kind) {
         this.kind = kind;
+    }
+
+    /**
+     * The word that the command line knows.
+     *
+     * @return for example {@code two-piece-sleeve}
+     */
+    @Override
+    public String toString() {
+        return name().replace('_', '-');
     }
 
     /**
@@ -62,6 +81,10 @@ public enum Garment {
             case skirt -> Shells.skirt(figure, ease, allowances);
             case trousers -> Shells.trousers(figure, ease, allowances);
             case dress -> Shells.dress(figure, ease, allowances);
+            case princess -> PanelledShells.princess(figure, ease, allowances);
+            case gored -> PanelledShells.gored(figure, ease, allowances);
+            case two_piece_sleeve -> PanelledShells.twoPieceSleeve(figure, ease, allowances);
+            case yoke -> PanelledShells.yoke(figure, ease, allowances);
         };
     }
 }

@@ -7,7 +7,9 @@ import java.util.Map;
 import picocli.CommandLine.Option;
 import trueseam.fitting.alteration.CapChoice;
 import trueseam.fitting.alteration.HemChoice;
+import trueseam.fitting.alteration.PanelChoice;
 import trueseam.fitting.alteration.SleeveReach;
+import trueseam.fitting.alteration.SleeveSeams;
 import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.compare.Method;
 import trueseam.fitting.compare.Overrule;
@@ -69,6 +71,24 @@ public final class ChoiceOptions {
         whole
     }
 
+    /** Over which seams a girth is shared. */
+    public enum Seams {
+        /** All that run from top to bottom. */
+        all,
+        /** Both edges of the side panels. */
+        side_panels,
+        /** The side seams. */
+        side
+    }
+
+    /** Which seams of a two-piece sleeve change. */
+    public enum SleeveSeam {
+        /** Both. */
+        both,
+        /** The back seam. */
+        back
+    }
+
     @Option(
             names = "--by",
             paramLabel = "table|flat",
@@ -119,6 +139,23 @@ public final class ChoiceOptions {
     private Sleeve sleeve;
 
     @Option(
+            names = "--seams",
+            paramLabel = "all|side_panels|side",
+            defaultValue = "all",
+            description =
+                    "Where front and back are in panels or gores: share a girth over all their seams, over both edges of"
+                            + " the side panels (the centre panels are left alone), or over the side seams. Default: ${DEFAULT-VALUE}.")
+    private Seams seams;
+
+    @Option(
+            names = "--sleeve-seams",
+            paramLabel = "both|back",
+            defaultValue = "both",
+            description = "Change the girth of a two-piece sleeve at both its seams or at the back seam alone. Default:"
+                    + " ${DEFAULT-VALUE}.")
+    private SleeveSeam sleeveSeams;
+
+    @Option(
             names = "--decide",
             paramLabel = "MEASURE=leave|alter|LENGTH",
             description =
@@ -164,6 +201,13 @@ public final class ChoiceOptions {
                 .withSleeve(
                         cap == Cap.keep_seam ? CapChoice.KEEP_CAP_SEAM : CapChoice.KEEP_CAP_HEIGHT,
                         sleeve == Sleeve.whole ? SleeveReach.WHOLE : SleeveReach.UPPER_ARM)
+                .withSeams(
+                        switch (seams) {
+                            case all -> PanelChoice.ALL_SEAMS;
+                            case side_panels -> PanelChoice.SIDE_PANELS;
+                            case side -> PanelChoice.SIDE_SEAMS;
+                        },
+                        sleeveSeams == SleeveSeam.back ? SleeveSeams.BACK : SleeveSeams.BOTH)
                 .withOverrules(overrules(units.bareUnit()))
                 .withEase(lengths("--ease", ease, units.bareUnit()))
                 .withRequests(alter.stream()

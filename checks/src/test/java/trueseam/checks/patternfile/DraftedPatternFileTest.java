@@ -11,8 +11,10 @@ import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import trueseam.drafting.Allowances;
 import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
+import trueseam.drafting.PanelledShells;
 import trueseam.drafting.Shells;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Seam;
@@ -34,7 +36,11 @@ class DraftedPatternFileTest {
                 Shells.bodice(figure, ease),
                 Shells.skirt(figure, ease),
                 Shells.dress(figure, ease),
-                Shells.trousers(figure, ease));
+                Shells.trousers(figure, ease),
+                PanelledShells.princess(figure, ease, Allowances.inches()),
+                PanelledShells.gored(figure, ease, Allowances.inches()),
+                PanelledShells.twoPieceSleeve(figure, ease, Allowances.inches()),
+                PanelledShells.yoke(figure, ease, Allowances.inches()));
     }
 
     @ParameterizedTest

@@ -14,7 +14,7 @@ import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Point;
 
-/** The side edge of a piece and what lies beside it, whichever way the piece is turned on the paper. */
+/** The side edge of a piece, or another that runs from top to bottom, and what lies beside it, whichever way the piece is turned on the paper. */
 final class Flank {
 
     private static final double SAME_PLACE_MM = 1e-6;
@@ -22,14 +22,29 @@ final class Flank {
     /** A line redrawn towards the side begins no farther away than this share of its edge. */
     private static final double FARTHEST_SHARE = 0.6;
 
+    /** The same where the other end of that edge is redrawn too: some of it must stay between. */
+    private static final double FARTHEST_OF_TWO = 0.4;
+
     final Piece piece;
     final Edge side;
     final boolean upwards;
+    private final double farthest;
 
     Flank(Piece piece) {
+        this(piece, piece.only(EdgeRole.SIDE), FARTHEST_SHARE);
+    }
+
+    private Flank(Piece piece, Edge edge, double farthest) {
         this.piece = piece;
-        this.side = piece.only(EdgeRole.SIDE);
+        this.side = edge;
+        this.farthest = farthest;
         this.upwards = side.path().end().y() > side.path().start().y();
+    }
+
+    /** Several edges of one piece that run from top to bottom. */
+    static List<Flank> of(Piece piece, List<Edge> edges) {
+        double farthest = edges.size() > 1 ? FARTHEST_OF_TWO : FARTHEST_SHARE;
+        return edges.stream().map(edge -> new Flank(piece, edge, farthest)).toList();
     }
 
     /** +1 where the outside lies to the right. The outline is anticlockwise, so an upward side has its outside there. */
@@ -81,11 +96,11 @@ final class Flank {
         List<Dart.EdgeDart> darts = piece.dartsOn(edge.name());
         double whole = edge.length();
         if (atStart) {
-            double to = darts.isEmpty() ? whole * FARTHEST_SHARE : darts.get(0).fromMm();
+            double to = darts.isEmpty() ? whole * farthest : darts.get(0).fromMm();
             return new Stretch(edge.name(), 0, to);
         }
         double from = darts.isEmpty()
-                ? whole * (1 - FARTHEST_SHARE)
+                ? whole * (1 - farthest)
                 : darts.get(darts.size() - 1).toMm();
         return new Stretch(edge.name(), from, whole);
     }

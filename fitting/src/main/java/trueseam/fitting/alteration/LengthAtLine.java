@@ -25,7 +25,8 @@ import trueseam.garment.pattern.PieceKind;
  */
 public record LengthAtLine(String what, LevelName line, Set<PieceKind> on, double longerMm) implements Alteration {
 
-    private static final Set<EdgeRole> SEWN_FRONT_TO_BACK = Set.of(EdgeRole.SIDE, EdgeRole.INSEAM, EdgeRole.UNDERARM);
+    private static final Set<EdgeRole> SEWN_FRONT_TO_BACK =
+            Set.of(EdgeRole.SIDE, EdgeRole.INSEAM, EdgeRole.UNDERARM, EdgeRole.PANEL);
 
     /**
      * So much of a difference between front and back is left to the walking of the seams, which lets the shorter one down at its lower

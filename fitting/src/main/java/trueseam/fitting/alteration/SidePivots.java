@@ -41,25 +41,43 @@ final class SidePivots {
      * @param letDownMm how far the last part is slid down along the grain, so that the hem is level again
      */
     SidePivots(Flank flank, List<SideLevel> levels, boolean hemCarried, double letDownMm) {
+        this(flank, levels, hemCarried, letDownMm, new StepList(flank.piece));
+    }
+
+    /**
+     * @param list what the steps are added to
+     */
+    SidePivots(Flank flank, List<SideLevel> levels, boolean hemCarried, StepList list) {
+        this(flank, levels, hemCarried, 0, list);
+    }
+
+    private SidePivots(
+            Flank flank, List<SideLevel> levels, boolean hemCarried, double letDownMm, StepList list) {
         this.flank = flank;
         this.levels = List.copyOf(levels);
         this.hemCarried = hemCarried;
         this.letDownMm = letDownMm;
-        this.list = new StepList(flank.piece);
+        this.list = list;
     }
 
     /** Nothing where no level moves. */
     List<Step> steps() {
-        if (levels.stream().allMatch(level -> level.outMm() == 0)) {
-            return List.of();
-        }
+        return isMoved() ? added().finished() : List.of();
+    }
+
+    boolean isMoved() {
+        return levels.stream().anyMatch(level -> level.outMm() != 0);
+    }
+
+    /** The list with the steps of this edge. */
+    StepList added() {
         boolean topMoves = levels.get(0).outMm() != 0;
         Optional<Edge> armhole = flank.piece.firstOf(EdgeRole.ARMHOLE);
         if (topMoves && armhole.isPresent()) {
             swingArmhole(armhole.get());
         } else if (topMoves && levels.get(1).outMm() == 0) {
             swingTopAlone();
-            return list.finished();
+            return list;
         } else if (topMoves) {
             list.add(new Step.Slide(flank.outward() * levels.get(0).outMm(), 0));
         }
@@ -68,7 +86,7 @@ final class SidePivots {
         }
         walkDown(topMoves);
         closeBottom();
-        return list.finished();
+        return list;
     }
 
     private Step.Mark mark(SideLevel level) {
@@ -83,10 +101,14 @@ final class SidePivots {
 
     private void swingArmhole(Edge armhole) {
         Place shoulderPoint = flank.upwards
-                ? Place.endOf(flank.piece, armhole.name(), "shoulder point")
-                : Place.startOf(armhole.name(), "shoulder point");
+                ? Place.endOf(flank.piece, armhole.name(), topOfArmhole())
+                : Place.startOf(armhole.name(), topOfArmhole());
         pinAndPivot(shoulderPoint, levels.get(0));
         list.trace(armhole.name(), 0, armhole.length());
+    }
+
+    private String topOfArmhole() {
+        return flank.piece.firstOf(EdgeRole.SHOULDER).isPresent() ? "shoulder point" : "armhole end of the yoke seam";
     }
 
     /** Only the top moves: the level below is the pin, and all below it stays. */
@@ -133,6 +155,9 @@ final class SidePivots {
         flank.joinBeside(list, EdgeRole.HEM, false);
         if (flank.piece.kind().isUpper()) {
             flank.joinBeside(list, EdgeRole.WAIST, false);
+        }
+        if (flank.piece.kind().isSleeve()) {
+            flank.joinBeside(list, EdgeRole.WRIST, false);
         }
     }
 }

@@ -15,6 +15,7 @@ import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.measure.MeasureKind;
+import trueseam.garment.pattern.PieceKind;
 import trueseam.garment.size.SizeRow;
 
 /**
@@ -33,6 +34,7 @@ public final class Comparison {
     private final Map<Measure, Double> flat;
     private final Map<Measure, Double> statedEase;
     private final FitChoices choices;
+    private final Set<PieceKind> inParts;
 
     /**
      * Sets out what is compared.
@@ -51,7 +53,30 @@ public final class Comparison {
             Map<Measure, Double> flat,
             Map<Measure, Double> statedEase,
             FitChoices choices) {
+        this(body, kind, Set.of(), size, flat, statedEase, choices);
+    }
+
+    /**
+     * Sets out what is compared, of a garment some of whose pieces are in parts.
+     *
+     * @param body the body
+     * @param kind the garment
+     * @param inParts what it has in parts, for what is written for a whole piece cannot be done there
+     * @param size the chosen size with its body measures, if the table is known
+     * @param flat what the tape reads on the flat pattern, mm; empty on paper only
+     * @param statedEase ease that the pattern says it has, mm
+     * @param choices the dressmaker's choices
+     */
+    public Comparison(
+            Body body,
+            GarmentKind kind,
+            Set<PieceKind> inParts,
+            Optional<SizeRow> size,
+            Map<Measure, Double> flat,
+            Map<Measure, Double> statedEase,
+            FitChoices choices) {
         this.body = body;
+        this.inParts = Set.copyOf(inParts);
         this.kind = kind;
         this.size = size;
         this.flat = Map.copyOf(flat);
@@ -209,8 +234,17 @@ public final class Comparison {
     }
 
     private Decision altered(Need need, double amountMm, String reason, boolean overruled) {
-        if (Coverage.isAltered(kind, need.measure())) {
+        if (Coverage.isAltered(kind, inParts, need.measure())) {
             return new Decision(Verdict.ALTER, amountMm, reason, overruled);
+        }
+        if (Coverage.isAltered(kind, need.measure())) {
+            return new Decision(
+                    Verdict.TRY_ON,
+                    0,
+                    reason + " The " + need.measure().term().toLowerCase(Locale.ROOT)
+                            + " is altered on a piece that this pattern has in parts: tape the parts together along the seam, alter"
+                            + " them as one and cut them apart again, or judge it on the trial garment.",
+                    overruled);
         }
         return new Decision(
                 Verdict.TRY_ON,

@@ -7,6 +7,7 @@ import java.util.Set;
 import trueseam.fitting.repertoire.Repertoire;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
+import trueseam.garment.pattern.PieceKind;
 
 /** Which measures a garment is fitted by, and which of them the catalogue alters. */
 public final class Coverage {
@@ -87,7 +88,19 @@ public final class Coverage {
      * @return true if it does
      */
     public static boolean isAltered(GarmentKind kind, Measure measure) {
+        return isAltered(kind, Set.of(), measure);
+    }
+
+    /**
+     * Whether the catalogue alters a measure of a garment some of whose pieces are in parts.
+     *
+     * @param kind the garment
+     * @param inParts what it has in parts, as {@link Repertoire#inParts} says
+     * @param measure the measure
+     * @return true if it does
+     */
+    public static boolean isAltered(GarmentKind kind, Set<PieceKind> inParts, Measure measure) {
         return ALTERED.get(kind).contains(measure)
-                || Repertoire.solving(kind, measure).isPresent();
+                || Repertoire.solving(kind, inParts, measure).isPresent();
     }
 }

@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import trueseam.fitting.alteration.CapChoice;
 import trueseam.fitting.alteration.HemChoice;
+import trueseam.fitting.alteration.PanelChoice;
 import trueseam.fitting.alteration.SleeveReach;
+import trueseam.fitting.alteration.SleeveSeams;
 import trueseam.fitting.repertoire.Request;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
@@ -21,6 +23,8 @@ import trueseam.garment.measure.Measure;
  * @param hem what happens below the hip
  * @param cap what the sleeve cap keeps
  * @param reach how far a change of sleeve girth reaches
+ * @param panels over which seams a girth is shared where there are panels or gores
+ * @param sleeveSeams which seams of a two-piece sleeve take a change of its girth
  * @param overrules her own decisions
  * @param easeMm her own ease, mm, for comparing with the flat pattern
  * @param requests alterations that she asks for by name
@@ -33,6 +37,8 @@ public record FitChoices(
         HemChoice hem,
         CapChoice cap,
         SleeveReach reach,
+        PanelChoice panels,
+        SleeveSeams sleeveSeams,
         Map<Measure, Overrule> overrules,
         Map<Measure, Double> easeMm,
         List<Request> requests,
@@ -59,6 +65,8 @@ public record FitChoices(
                 HemChoice.CARRIED,
                 CapChoice.KEEP_CAP_SEAM,
                 SleeveReach.UPPER_ARM,
+                PanelChoice.ALL_SEAMS,
+                SleeveSeams.BOTH,
                 Map.of(),
                 Map.of(),
                 List.of(),
@@ -72,7 +80,8 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withOverrules(Map<Measure, Overrule> own) {
-        return new FitChoices(method, rule, looseness, hem, cap, reach, own, easeMm, requests, show);
+        return new FitChoices(
+                method, rule, looseness, hem, cap, reach, panels, sleeveSeams, own, easeMm, requests, show);
     }
 
     /**
@@ -83,7 +92,19 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withSleeve(CapChoice otherCap, SleeveReach otherReach) {
-        return new FitChoices(method, rule, looseness, hem, otherCap, otherReach, overrules, easeMm, requests, show);
+        return new FitChoices(
+                method,
+                rule,
+                looseness,
+                hem,
+                otherCap,
+                otherReach,
+                panels,
+                sleeveSeams,
+                overrules,
+                easeMm,
+                requests,
+                show);
     }
 
     /**
@@ -93,7 +114,19 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withMethod(Method other) {
-        return new FitChoices(Optional.of(other), rule, looseness, hem, cap, reach, overrules, easeMm, requests, show);
+        return new FitChoices(
+                Optional.of(other),
+                rule,
+                looseness,
+                hem,
+                cap,
+                reach,
+                panels,
+                sleeveSeams,
+                overrules,
+                easeMm,
+                requests,
+                show);
     }
 
     /**
@@ -104,7 +137,8 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withRule(Rule other, double otherLooseness) {
-        return new FitChoices(method, other, otherLooseness, hem, cap, reach, overrules, easeMm, requests, show);
+        return new FitChoices(
+                method, other, otherLooseness, hem, cap, reach, panels, sleeveSeams, overrules, easeMm, requests, show);
     }
 
     /**
@@ -114,7 +148,8 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withHem(HemChoice other) {
-        return new FitChoices(method, rule, looseness, other, cap, reach, overrules, easeMm, requests, show);
+        return new FitChoices(
+                method, rule, looseness, other, cap, reach, panels, sleeveSeams, overrules, easeMm, requests, show);
     }
 
     /**
@@ -124,7 +159,8 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withEase(Map<Measure, Double> own) {
-        return new FitChoices(method, rule, looseness, hem, cap, reach, overrules, own, requests, show);
+        return new FitChoices(
+                method, rule, looseness, hem, cap, reach, panels, sleeveSeams, overrules, own, requests, show);
     }
 
     /**
@@ -141,6 +177,29 @@ public record FitChoices(
                 own.putIfAbsent(request.entry().measures().get(0), new Overrule.Alter());
             }
         }
-        return new FitChoices(method, rule, looseness, hem, cap, reach, own, easeMm, asked, show);
+        return new FitChoices(method, rule, looseness, hem, cap, reach, panels, sleeveSeams, own, easeMm, asked, show);
+    }
+
+    /**
+     * The same choices with girths shared over other seams.
+     *
+     * @param otherPanels where there are panels or gores
+     * @param otherSleeveSeams of a two-piece sleeve
+     * @return the choices
+     */
+    public FitChoices withSeams(PanelChoice otherPanels, SleeveSeams otherSleeveSeams) {
+        return new FitChoices(
+                method,
+                rule,
+                looseness,
+                hem,
+                cap,
+                reach,
+                otherPanels,
+                otherSleeveSeams,
+                overrules,
+                easeMm,
+                requests,
+                show);
     }
 }

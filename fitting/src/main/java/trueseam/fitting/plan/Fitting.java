@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import trueseam.fitting.alteration.Alteration;
+import trueseam.fitting.alteration.PanelGirth;
 import trueseam.fitting.alteration.SideGirth;
+import trueseam.fitting.alteration.TwoPieceSleeveGirth;
 import trueseam.fitting.compare.Comparison;
 import trueseam.fitting.compare.Coverage;
 import trueseam.fitting.compare.Decision;
@@ -16,6 +18,7 @@ import trueseam.fitting.compare.Need;
 import trueseam.fitting.compare.Verdict;
 import trueseam.fitting.proof.FitReport;
 import trueseam.fitting.proof.Prover;
+import trueseam.fitting.repertoire.Repertoire;
 import trueseam.fitting.work.EarlierRounds;
 import trueseam.fitting.work.WorkedPattern;
 import trueseam.garment.body.Body;
@@ -54,6 +57,7 @@ public final class Fitting {
     private final Optional<SizeRow> size;
     private final FitChoices choices;
     private final GarmentKind kind;
+    private final Set<PieceKind> inParts;
     private final Map<Measure, Double> drawn = new EnumMap<>(Measure.class);
     private final Optional<Map<Measure, Double>> typed;
     private final List<Finding> findings = new ArrayList<>();
@@ -75,6 +79,7 @@ public final class Fitting {
         this.size = size;
         this.choices = choices;
         this.kind = kindOf(pattern);
+        this.inParts = Repertoire.inParts(pattern);
         for (Measure measure : Coverage.measuresOf(kind)) {
             FlatPattern.measure(this.pattern, measure).ifPresent(m -> drawn.put(measure, m.mm()));
         }
@@ -145,7 +150,7 @@ public final class Fitting {
             if (kind.isDress()) {
                 return GarmentKind.DRESS;
             }
-            bodice |= kind.isUpper() || kind == PieceKind.SLEEVE;
+            bodice |= kind.isUpper() || kind.isSleeve();
             skirt |= kind.isSkirt();
             trousers |= kind.isTrouser();
         }
@@ -161,11 +166,19 @@ public final class Fitting {
         throw new UnknownGarmentException(pattern.name());
     }
 
+    private Sharing.Edges shares() {
+        return new Sharing.Edges(
+                PanelGirth.isPanelled(pattern)
+                        ? PanelGirth.cutEdges(pattern, choices.panels())
+                        : SideGirth.cutEdges(pattern),
+                inParts.contains(PieceKind.SLEEVE) ? TwoPieceSleeveGirth.cutEdges(choices.sleeveSeams()) : 2);
+    }
+
     private List<Need> chart() {
         // What the schematic pieces measure says nothing of the paper: only what was typed counts.
         Map<Measure, Double> flat = typed.orElse(drawn);
         Map<Measure, Double> stated = typed.isPresent() ? Map.of() : pattern.easeMm();
-        return countedOnce(new Comparison(body, kind, size, flat, stated, choices).needs());
+        return countedOnce(new Comparison(body, kind, inParts, size, flat, stated, choices).needs());
     }
 
     /** A worked plan and its proofs. */
@@ -232,7 +245,7 @@ public final class Fitting {
         Attempt attempt = provenAttempt(chart());
         List<Need> needs = attempt.needs();
         Solved solved = attempt.solved();
-        List<Change> changes = Sharing.changes(needs, SideGirth.cutEdges(pattern), kind);
+        List<Change> changes = Sharing.changes(needs, shares(), kind);
         findings.addAll(Sharing.warnings(changes, choices.show()));
         if (typed.isEmpty()) {
             findings.addAll(AlsoMoved.findings(needs, drawn, solved.worked.altered(), choices.show()));
@@ -375,7 +388,7 @@ public final class Fitting {
     }
 
     private List<Alteration> order(Amounts amounts) {
-        return new WorkOrder(amounts, choices, kind).alterations();
+        return new WorkOrder(amounts, choices, kind, pattern).alterations();
     }
 
     /**
@@ -391,7 +404,7 @@ public final class Fitting {
                     && !need.decision().overruled()
                     && need.flatMm().isPresent()
                     && now.isPresent()
-                    && Coverage.isAltered(kind, need.measure());
+                    && Coverage.isAltered(kind, inParts, need.measure());
             all.add(left ? promotedIfMoved(need, now.get().mm()) : need);
         }
         return all;

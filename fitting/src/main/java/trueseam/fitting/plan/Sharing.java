@@ -26,7 +26,23 @@ public final class Sharing {
     private Sharing() {}
 
     /**
-     * The shares of all changes of a chart.
+     * Over how many cut edges girths are shared.
+     *
+     * @param body of front and back: four where each has one side edge
+     * @param sleeve of the sleeve: two where it has one seam
+     */
+    public record Edges(int body, int sleeve) {
+        String word() {
+            return body > SIDE_EDGES ? "edges of the seams from top to bottom" : "side edges";
+        }
+    }
+
+    private static final int SIDE_EDGES = 4;
+
+    private static final int ONE_SEAM = 2;
+
+    /**
+     * The shares of all changes of a chart, of a garment with a sleeve of one seam or none.
      *
      * @param needs the chart
      * @param sideEdges cut edges at the side seams, 4 where front and back have one each
@@ -34,10 +50,22 @@ public final class Sharing {
      * @return the changes in the order of work
      */
     public static List<Change> changes(List<Need> needs, int sideEdges, GarmentKind kind) {
+        return changes(needs, new Edges(sideEdges, ONE_SEAM), kind);
+    }
+
+    /**
+     * The shares of all changes of a chart.
+     *
+     * @param needs the chart
+     * @param edges over how many cut edges girths are shared
+     * @param kind the garment
+     * @return the changes in the order of work
+     */
+    public static List<Change> changes(List<Need> needs, Edges edges, GarmentKind kind) {
         Map<Measure, Change> byMeasure = new EnumMap<>(Measure.class);
         for (Need need : needs) {
             if (need.decision().isAltered()) {
-                byMeasure.put(need.measure(), change(need, sideEdges, kind));
+                byMeasure.put(need.measure(), change(need, edges, kind));
             }
         }
         List<Change> ordered = new ArrayList<>();
@@ -67,14 +95,14 @@ public final class Sharing {
             Measure.UPPER_ARM_GIRTH,
             Measure.WRIST_GIRTH);
 
-    private static Change change(Need need, int sideEdges, GarmentKind kind) {
+    private static Change change(Need need, Edges edges, GarmentKind kind) {
         double total = need.decision().amountMm();
         Measure measure = need.measure();
         if (measure == Measure.UPPER_ARM_GIRTH || measure == Measure.WRIST_GIRTH) {
-            return new Change(measure, total, 2, "2 sleeve edges");
+            return new Change(measure, total, edges.sleeve(), edges.sleeve() + " sleeve edges");
         }
         if (measure == Measure.BUST_GIRTH || measure == Measure.WAIST_GIRTH || measure == Measure.HIP_GIRTH) {
-            return new Change(measure, total, sideEdges, sideEdges + " side edges");
+            return new Change(measure, total, edges.body(), edges.body() + " " + edges.word());
         }
         if (measure == Measure.FRONT_CROTCH_LENGTH || measure == Measure.BACK_CROTCH_LENGTH) {
             return new Change(measure, total, 1, "its own piece, left and right alike");

@@ -1,17 +1,23 @@
 package trueseam.fitting.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import trueseam.fitting.alteration.Alteration;
 import trueseam.fitting.alteration.CrotchLength;
 import trueseam.fitting.alteration.LengthAtLine;
+import trueseam.fitting.alteration.PanelGirth;
 import trueseam.fitting.alteration.SideGirth;
 import trueseam.fitting.alteration.SleeveGirth;
+import trueseam.fitting.alteration.SleeveReach;
+import trueseam.fitting.alteration.TwoPieceSleeveGirth;
 import trueseam.fitting.alteration.WristGirth;
 import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.repertoire.Applied;
@@ -23,6 +29,7 @@ import trueseam.fitting.repertoire.Variant;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.LevelName;
+import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.PieceKind;
 
 /**
@@ -32,11 +39,10 @@ import trueseam.garment.pattern.PieceKind;
 final class WorkOrder {
 
     private static final Set<PieceKind> UPPER =
-            Set.of(PieceKind.BODICE_FRONT, PieceKind.BODICE_BACK, PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK);
-    private static final Set<PieceKind> BELOW_HIP =
-            Set.of(PieceKind.SKIRT_FRONT, PieceKind.SKIRT_BACK, PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK);
-    private static final Set<PieceKind> TROUSERS = Set.of(PieceKind.TROUSER_FRONT, PieceKind.TROUSER_BACK);
-    private static final Set<PieceKind> SLEEVE = Set.of(PieceKind.SLEEVE);
+            kinds(piece -> piece.isUpper() && piece != PieceKind.BACK_YOKE); // the yoke lies above the line
+    private static final Set<PieceKind> BELOW_HIP = kinds(piece -> piece.isSkirt() || piece.isDress());
+    private static final Set<PieceKind> TROUSERS = kinds(PieceKind::isTrouser);
+    private static final Set<PieceKind> SLEEVE = kinds(PieceKind::isSleeve);
 
     /** The farthest that a crotch point is moved; the rest of a crotch length goes to the waist at the centre: 3/4 in, ours. */
     private static final double CROTCH_POINT_MM = 19.05;
@@ -62,9 +68,17 @@ final class WorkOrder {
     private final Amounts amounts;
     private final FitChoices choices;
     private final GarmentKind kind;
+    private final Set<PieceKind> inParts;
+    private final boolean panelled;
     private final Map<Stage, List<Alteration>> byStage = new EnumMap<>(Stage.class);
 
-    WorkOrder(Amounts amounts, FitChoices choices, GarmentKind kind) {
+    private static Set<PieceKind> kinds(Predicate<PieceKind> which) {
+        return Arrays.stream(PieceKind.values()).filter(which).collect(Collectors.toUnmodifiableSet());
+    }
+
+    WorkOrder(Amounts amounts, FitChoices choices, GarmentKind kind, Pattern pattern) {
+        this.inParts = Repertoire.inParts(pattern);
+        this.panelled = PanelGirth.isPanelled(pattern);
         this.amounts = amounts;
         this.choices = choices;
         this.kind = kind;
@@ -85,24 +99,40 @@ final class WorkOrder {
         double waist = amounts.of(Measure.WAIST_GIRTH);
         double hip = amounts.of(Measure.HIP_GIRTH);
         if (bust != 0 || waist != 0 || hip != 0) {
-            byStage.get(Stage.WIDTH).add(new SideGirth(bust, waist, hip, choices.hem()));
+            byStage.get(Stage.WIDTH)
+                    .add(
+                            panelled
+                                    ? new PanelGirth(bust, waist, hip, choices.hem(), choices.panels())
+                                    : new SideGirth(bust, waist, hip, choices.hem()));
         }
-        List<Alteration> sleeve = byStage.get(Stage.SLEEVE);
-        if (amounts.of(Measure.UPPER_ARM_GIRTH) != 0) {
-            sleeve.add(new SleeveGirth(amounts.of(Measure.UPPER_ARM_GIRTH), choices.cap(), choices.reach()));
-        }
-        if (amounts.of(Measure.WRIST_GIRTH) != 0) {
-            sleeve.add(new WristGirth(amounts.of(Measure.WRIST_GIRTH)));
-        }
+        sleeveGirth(byStage.get(Stage.SLEEVE));
         byMeasure();
         byName();
         return byStage.values().stream().flatMap(List::stream).toList();
     }
 
+    private void sleeveGirth(List<Alteration> sleeve) {
+        double arm = amounts.of(Measure.UPPER_ARM_GIRTH);
+        double wrist = amounts.of(Measure.WRIST_GIRTH);
+        if (inParts.contains(PieceKind.SLEEVE)) {
+            if (arm != 0 || wrist != 0) {
+                double carried = choices.reach() == SleeveReach.WHOLE && !amounts.has(Measure.WRIST_GIRTH) ? arm : 0;
+                sleeve.add(new TwoPieceSleeveGirth(arm, wrist + carried, choices.sleeveSeams()));
+            }
+            return;
+        }
+        if (arm != 0) {
+            sleeve.add(new SleeveGirth(arm, choices.cap(), choices.reach()));
+        }
+        if (wrist != 0) {
+            sleeve.add(new WristGirth(wrist));
+        }
+    }
+
     private void byMeasure() {
         for (Measure measure : Measure.values()) {
             if (isByRepertoire(kind, measure) && amounts.of(measure) != 0) {
-                Repertoire.solving(kind, measure).ifPresent(entry -> byStage.get(entry.stage())
+                Repertoire.solving(kind, inParts, measure).ifPresent(entry -> byStage.get(entry.stage())
                         .add(new Applied(entry, way(entry), amounts.of(measure), Optional.empty())));
             }
         }

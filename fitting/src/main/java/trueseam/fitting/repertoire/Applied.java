@@ -47,6 +47,11 @@ public record Applied(Entry entry, Variant variant, double mm, Optional<Side> si
         if (mm == 0) {
             return List.of();
         }
+        if (!Repertoire.isForWhole(entry, Repertoire.inParts(pattern))) {
+            throw new RequestException(
+                    "\"" + entry.name() + "\" is written for a piece that this pattern has in parts: tape the parts"
+                            + " together along the seam, alter them as one piece, and cut them apart again along the seam.");
+        }
         List<PieceWork> both = variant.maker().work(pattern, mm);
         return side.isEmpty()
                 ? both

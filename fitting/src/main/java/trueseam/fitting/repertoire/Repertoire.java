@@ -1,6 +1,7 @@
 package trueseam.fitting.repertoire;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -8,7 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
+import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
 
 /** Every alteration by its name, in the order of work. */
@@ -135,7 +138,33 @@ public final class Repertoire {
         pattern.pieces().forEach(piece -> kinds.add(piece.kind()));
         return ALL.stream()
                 .filter(entry -> entry.on().stream().anyMatch(kinds::contains))
+                .filter(entry -> isForWhole(entry, inParts(pattern)))
                 .toList();
+    }
+
+    /**
+     * What a pattern has in parts, such as a front in panels, a back with a yoke or a sleeve in two pieces.
+     *
+     * @param pattern the pattern
+     * @return the kinds that other garments have in one piece; empty for most
+     */
+    public static Set<PieceKind> inParts(Pattern pattern) {
+        Set<PieceKind> wholes = EnumSet.noneOf(PieceKind.class);
+        for (Piece piece : pattern.pieces()) {
+            if (piece.kind().isPart()) {
+                wholes.add(piece.kind().whole());
+            }
+        }
+        return wholes;
+    }
+
+    /** An entry is written for whole pieces; one that changes the armhole needs a sleeve in one piece to follow it. */
+    static boolean isForWhole(Entry entry, Set<PieceKind> inParts) {
+        boolean sleeveFollows = entry.lengthens().contains(EdgeRole.ARMHOLE)
+                || entry.variants().stream()
+                        .anyMatch(variant -> variant.lengthens().contains(EdgeRole.ARMHOLE));
+        return entry.on().stream().noneMatch(inParts::contains)
+                && !(sleeveFollows && inParts.contains(PieceKind.SLEEVE));
     }
 
     /**
@@ -146,7 +175,20 @@ public final class Repertoire {
      * @return the first that the garment's pieces can take, or nothing
      */
     public static Optional<Entry> solving(GarmentKind kind, Measure measure) {
+        return solving(kind, Set.of(), measure);
+    }
+
+    /**
+     * The alteration whose amount is found from a measure, for a garment some of whose pieces are in parts.
+     *
+     * @param kind the garment
+     * @param inParts what it has in parts, as {@link #inParts} says
+     * @param measure the measure
+     * @return the first that the garment's pieces can take, or nothing
+     */
+    public static Optional<Entry> solving(GarmentKind kind, Set<PieceKind> inParts, Measure measure) {
         return ALL.stream()
+                .filter(entry -> isForWhole(entry, inParts))
                 .filter(entry -> entry.solved() && entry.measures().get(0) == measure)
                 .filter(entry -> entry.on().stream().anyMatch(piece -> belongs(piece, kind)))
                 .findFirst();

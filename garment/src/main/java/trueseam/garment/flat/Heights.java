@@ -37,7 +37,8 @@ final class Heights {
     }
 
     private static OptionalDouble end(Piece piece, EdgeRole role, boolean upper) {
-        Optional<Edge> edge = piece.firstOf(role);
+        // A centre gore has no side edge: its seam with the side gore stands for it.
+        Optional<Edge> edge = piece.firstOf(role).or(() -> piece.firstOf(EdgeRole.PANEL));
         if (edge.isEmpty()) {
             return OptionalDouble.empty();
         }
