@@ -2,8 +2,10 @@ package trueseam.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import trueseam.drafting.Allowances;
 import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
+import trueseam.drafting.PanelledShells;
 import trueseam.drafting.Shells;
 import trueseam.garment.pattern.Pattern;
 import trueseam.intake.size.SizeTables;
@@ -23,6 +25,19 @@ final class DraftedGarments {
             all.add(Shells.dress(figure, ease));
             all.add(Shells.skirt(figure, ease));
             all.add(Shells.trousers(figure, ease));
+        }
+        return all;
+    }
+
+    /** Bodices with what others have in one piece in parts: a princess bodice, one with a two-piece sleeve, one with a yoke. */
+    static List<Pattern> inParts(String... sizes) {
+        List<Pattern> all = new ArrayList<>();
+        for (String size : sizes) {
+            DraftFigure figure = DraftFigure.of(SizeTables.named("misses"), size);
+            DraftEase ease = DraftEase.fitted();
+            all.add(PanelledShells.princess(figure, ease, Allowances.inches()));
+            all.add(PanelledShells.twoPieceSleeve(figure, ease, Allowances.inches()));
+            all.add(PanelledShells.yoke(figure, ease, Allowances.inches()));
         }
         return all;
     }

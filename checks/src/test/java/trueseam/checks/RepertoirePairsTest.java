@@ -31,7 +31,7 @@ class RepertoirePairsTest {
     private static final double REFUSED_SHARE = 0.03;
 
     static Stream<Pattern> garments() {
-        return DraftedGarments.inSizes("14").stream();
+        return Stream.concat(DraftedGarments.inSizes("14").stream(), DraftedGarments.inParts("14").stream());
     }
 
     @ParameterizedTest

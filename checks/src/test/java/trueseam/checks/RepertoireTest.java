@@ -34,7 +34,9 @@ class RepertoireTest {
     @TestFactory
     Stream<DynamicTest> everyAlterationAloneHoldsEveryProofAndKeepsWhatMustStay() {
         List<DynamicTest> tests = new ArrayList<>();
-        for (Pattern pattern : DraftedGarments.inSizes("8", "14", "20")) {
+        List<Pattern> patterns = new ArrayList<>(DraftedGarments.inSizes("8", "14", "20"));
+        patterns.addAll(DraftedGarments.inParts("8", "14", "20"));
+        for (Pattern pattern : patterns) {
             for (Entry entry : Repertoire.of(pattern)) {
                 for (Variant variant : entry.variants()) {
                     for (double share : entry.isBothWays() ? new double[] {0.5, 1, -0.5, -1} : new double[] {0.5, 1}) {

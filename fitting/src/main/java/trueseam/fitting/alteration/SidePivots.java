@@ -51,8 +51,7 @@ final class SidePivots {
         this(flank, levels, hemCarried, 0, list);
     }
 
-    private SidePivots(
-            Flank flank, List<SideLevel> levels, boolean hemCarried, double letDownMm, StepList list) {
+    private SidePivots(Flank flank, List<SideLevel> levels, boolean hemCarried, double letDownMm, StepList list) {
         this.flank = flank;
         this.levels = List.copyOf(levels);
         this.hemCarried = hemCarried;

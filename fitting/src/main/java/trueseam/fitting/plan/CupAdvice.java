@@ -4,10 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.compare.Need;
+import trueseam.fitting.repertoire.Entry;
+import trueseam.fitting.repertoire.Repertoire;
 import trueseam.garment.body.Body;
 import trueseam.garment.body.BodyValue;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.measure.Measure;
+import trueseam.garment.pattern.Pattern;
 
 /**
  * Says when a bust need is one of the front alone: the body is fuller at the bust, over its upper chest, than the pattern was drawn for
@@ -22,11 +25,15 @@ final class CupAdvice {
     /** The half-inch rule again: a smaller difference is left (common practice). */
     private static final double LEAVE_MM = 12.7;
 
-    private static final String NAME = "full bust";
+    private static final List<String> NAMES = List.of("full bust", "full bust in panels");
 
     private CupAdvice() {}
 
-    static Optional<Finding> of(Body body, List<Need> needs, FitChoices choices) {
+    static Optional<Finding> of(Pattern pattern, Body body, List<Need> needs, FitChoices choices) {
+        Optional<String> name = Repertoire.of(pattern).stream()
+                .map(Entry::name)
+                .filter(NAMES::contains)
+                .findFirst();
         Optional<BodyValue> bust = body.value(Measure.BUST_GIRTH);
         Optional<BodyValue> chest = body.value(Measure.UPPER_CHEST_GIRTH);
         boolean widened = needs.stream()
@@ -34,8 +41,8 @@ final class CupAdvice {
                         && need.decision().isAltered()
                         && need.decision().amountMm() > 0);
         boolean asked = choices.requests().stream()
-                .anyMatch(request -> request.entry().name().equals(NAME));
-        if (bust.isEmpty() || chest.isEmpty() || !widened || asked) {
+                .anyMatch(request -> NAMES.contains(request.entry().name()));
+        if (bust.isEmpty() || chest.isEmpty() || !widened || asked || name.isEmpty()) {
             return Optional.empty();
         }
         double fuller = bust.get().mm() - chest.get().mm();
@@ -48,7 +55,7 @@ final class CupAdvice {
                         + " fuller than the upper chest, and most patterns are drawn for "
                         + choices.show().show(DRAWN_FOR_MM)
                         + " (common practice): what is wanted there is wanted in front. Consider the alteration \""
-                        + NAME
+                        + name.get()
                         + "\" of " + choices.show().show(fuller - DRAWN_FOR_MM)
                         + " instead of widening front and back alike; the side seams then give only the rest."));
     }

@@ -250,7 +250,7 @@ public final class Fitting {
         if (typed.isEmpty()) {
             findings.addAll(AlsoMoved.findings(needs, drawn, solved.worked.altered(), choices.show()));
         }
-        CupAdvice.of(body, needs, choices).ifPresent(findings::add);
+        CupAdvice.of(pattern, body, needs, choices).ifPresent(findings::add);
         findings.addAll(LargeAmounts.findings(order(solved.amounts), choices.show()));
         findings.addAll(Interplay.findings(pattern, order(solved.amounts), targets(needs), choices.show()));
         return new FitResult(

@@ -31,6 +31,7 @@ public final class Repertoire {
             Gape.ARMHOLE,
             ChestFullness.ENTRY,
             FrontLength.ENTRY,
+            FullBustInPanels.ENTRY,
             SleeveLengths.ABOVE,
             SleeveLengths.BELOW,
             ArmGirth.UPPER_ARM,
