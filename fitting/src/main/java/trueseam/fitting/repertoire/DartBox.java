@@ -189,7 +189,9 @@ final class DartBox {
         list.cut(
                 "box round the " + dart.name(),
                 from,
-                List.of(new Spot(nearFrom, "corner of the box"), new Spot(nearTo, "corner of the box")),
+                List.of(
+                        new Spot(nearFrom, "one inner corner of the box"),
+                        new Spot(nearTo, "other inner corner of the box")),
                 to,
                 held);
     }
