@@ -20,6 +20,7 @@ public final class Repertoire {
     private static final List<Entry> ALL = inOrder(List.of(
             ChestLength.ENTRY,
             SwayBack.ENTRY,
+            SwayBackFold.ENTRY,
             FullBust.ENTRY,
             BodiceLengths.BELOW_BUST,
             BodiceLengths.WAIST_LINE,
