@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trueseam.app.garment.Garment;
+import trueseam.app.garment.SmallPieces;
 import trueseam.app.input.BodyOption;
 import trueseam.app.input.InputException;
 import trueseam.app.input.Json;
@@ -58,6 +59,13 @@ public final class DraftCommand implements Callable<Integer> {
     @Mixin
     private BodyOption body;
 
+    @Option(
+            names = "--with",
+            paramLabel = "PIECES",
+            split = ",",
+            description = "Small pieces too: waistband, cuffs, neckband, facings or lining; several parted by commas.")
+    private List<SmallPieces> with = List.of();
+
     @Option(names = "--out", paramLabel = "FILE", required = true, description = "The pattern SVG to write.")
     private Path out;
 
@@ -72,6 +80,9 @@ public final class DraftCommand implements Callable<Integer> {
         DraftFigure figure = figure();
         Allowances allowances = units.bareUnit() == LengthUnit.INCH ? Allowances.inches() : Allowances.metric();
         Pattern pattern = garment.draft(figure, allowances);
+        for (SmallPieces small : with) {
+            pattern = small.addedTo(pattern);
+        }
         new OutputFiles().add(out, PatternFile.write(pattern)).write();
         List<String> pieces = pattern.pieces().stream().map(Piece::name).toList();
         List<String> estimates = figure.estimates().stream()

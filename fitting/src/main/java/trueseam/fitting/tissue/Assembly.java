@@ -43,17 +43,23 @@ final class Assembly {
         }
     }
 
-    Assembly(Piece piece, List<Tissue.Traced> traced, List<Step.Join> joins, List<String> straightened, Inner inner) {
+    Assembly(
+            Piece piece,
+            List<Tissue.Traced> traced,
+            List<Step.Join> joins,
+            List<Step.TraceOver> over,
+            List<String> straightened,
+            Inner inner) {
         this.piece = piece;
         this.inner = inner;
         for (Edge edge : piece.edges()) {
-            collect(edge, traced, joins);
+            collect(edge, traced, joins, over);
         }
         drawJoins();
         straightened.forEach(this::straighten);
     }
 
-    private void collect(Edge edge, List<Tissue.Traced> traced, List<Step.Join> joins) {
+    private void collect(Edge edge, List<Tissue.Traced> traced, List<Step.Join> joins, List<Step.TraceOver> over) {
         List<Item> here = new ArrayList<>();
         for (Tissue.Traced t : traced) {
             if (t.stretch().edge().equals(edge.name()) && t.stretch().lengthMm() > 0) {
@@ -66,6 +72,13 @@ final class Assembly {
         for (Step.Join join : joins) {
             if (join.gap().edge().equals(edge.name())) {
                 here.add(new Item(join.gap(), Optional.empty(), Optional.of(join)));
+            }
+        }
+        for (Step.TraceOver line : over) {
+            if (line.stretch().edge().equals(edge.name())) {
+                Item item = new Item(line.stretch(), Optional.empty(), Optional.of(RULED));
+                item.path = Optional.of(line.path());
+                here.add(item);
             }
         }
         here.sort(
@@ -92,7 +105,7 @@ final class Assembly {
     private void drawJoins() {
         for (int i = 0; i < items.size(); i++) {
             Item item = items.get(i);
-            if (item.join.isPresent()) {
+            if (item.join.isPresent() && item.path.isEmpty()) {
                 Item before = items.get((i + items.size() - 1) % items.size());
                 Item after = items.get((i + 1) % items.size());
                 item.path = Optional.of(draw(item, before, after));
@@ -100,8 +113,13 @@ final class Assembly {
         }
     }
 
+    /** From the pattern, or over from another piece. */
+    private static boolean isTraced(Item item) {
+        return item.motion.isPresent() || item.join.equals(Optional.of(RULED));
+    }
+
     private Path draw(Item item, Item previous, Item next) {
-        if (previous.motion.isEmpty() || next.motion.isEmpty()) {
+        if (!isTraced(previous) || !isTraced(next)) {
             throw new TissueException(
                     piece.name(),
                     item.stretch.edge(),
@@ -119,7 +137,13 @@ final class Assembly {
             public Path curve(JoinForm.Curve form) {
                 return a.isNear(b, MEET_MM)
                         ? Path.of(new Line(a, b))
-                        : Path.of(Assembly.this.curve(item, form, a, previous.motion.get(), b, next.motion.get()));
+                        : Path.of(Assembly.this.curve(
+                                item,
+                                form,
+                                a,
+                                previous.motion.orElse(Motion.NONE),
+                                b,
+                                next.motion.orElse(Motion.NONE)));
             }
 
             @Override

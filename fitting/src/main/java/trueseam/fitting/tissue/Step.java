@@ -1,6 +1,7 @@
 package trueseam.fitting.tissue;
 
 import java.util.List;
+import trueseam.geometry.Path;
 
 /**
  * One thing that hands do at the table. The permitted kinds are the whole language of alterations; a reader
@@ -194,6 +195,20 @@ public sealed interface Step {
         @Override
         public <R> R read(StepReader<R> reader) {
             return reader.straighten(this);
+        }
+    }
+
+    /**
+     * Traces a line over from another piece that lies beneath, already altered: a facing is drawn anew from what it faces.
+     *
+     * @param from the piece beneath
+     * @param stretch the part of this piece's edge that it takes the place of
+     * @param path the line of the piece beneath
+     */
+    record TraceOver(String from, Stretch stretch, Path path) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.traceOver(this);
         }
     }
 

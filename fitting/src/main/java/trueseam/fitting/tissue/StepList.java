@@ -158,6 +158,9 @@ public final class StepList {
                 }
             } else if (step instanceof Step.Join join && join.gap().edge().equals(edge)) {
                 taken.add(join.gap());
+            } else if (step instanceof Step.TraceOver over
+                    && over.stretch().edge().equals(edge)) {
+                taken.add(over.stretch());
             }
         }
         taken.sort(Comparator.comparingDouble(Stretch::fromMm).thenComparingDouble(Stretch::toMm));

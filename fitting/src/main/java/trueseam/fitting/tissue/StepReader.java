@@ -110,4 +110,12 @@ public interface StepReader<R> {
      * @return what comes of it
      */
     R straighten(Step.Straighten step);
+
+    /**
+     * For tracing over from another piece.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R traceOver(Step.TraceOver step);
 }

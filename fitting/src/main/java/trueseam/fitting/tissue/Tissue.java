@@ -21,6 +21,7 @@ public final class Tissue implements StepReader<Void> {
     private final Map<String, Point> marks = new LinkedHashMap<>();
     private final List<Traced> traced = new ArrayList<>();
     private final List<Step.Join> joins = new ArrayList<>();
+    private final List<Step.TraceOver> over = new ArrayList<>();
     private final List<String> straightened = new ArrayList<>();
     private final Inner inner;
     private final Parts parts;
@@ -52,7 +53,7 @@ public final class Tissue implements StepReader<Void> {
         for (Step step : steps) {
             step.read(tissue);
         }
-        return new Assembly(piece, tissue.traced, tissue.joins, tissue.straightened, tissue.inner);
+        return new Assembly(piece, tissue.traced, tissue.joins, tissue.over, tissue.straightened, tissue.inner);
     }
 
     /**
@@ -90,6 +91,9 @@ public final class Tissue implements StepReader<Void> {
         }
         for (Step.Join join : joins) {
             whole.drawnFor(join).ifPresent(path -> drawn.add(new Frame.Drawn(path, Frame.Kind.JOINED)));
+        }
+        for (Step.TraceOver line : over) {
+            drawn.add(new Frame.Drawn(line.path(), Frame.Kind.CARRIED));
         }
         for (String edge : straightened) {
             whole.ruled(edge).ifPresent(path -> drawn.add(new Frame.Drawn(path, Frame.Kind.JOINED)));
@@ -252,6 +256,12 @@ public final class Tissue implements StepReader<Void> {
     @Override
     public Void straighten(Step.Straighten step) {
         straightened.add(step.edge());
+        return null;
+    }
+
+    @Override
+    public Void traceOver(Step.TraceOver step) {
+        over.add(step);
         return null;
     }
 }

@@ -40,6 +40,9 @@ public record SeamEnds(
             }
             EdgeRef first = seam.first().get(0);
             EdgeRef second = seam.second().get(0);
+            if (pattern.piece(second.piece()).kind().isFollower()) {
+                continue; // it lies on the other piece and does not run on from it
+            }
             for (boolean firstAtStart : new boolean[] {true, false}) {
                 EdgeRole role = beside(pattern.piece(first.piece()), first.edge(), firstAtStart)
                         .role();

@@ -107,7 +107,7 @@ final class WalkTruing {
     private boolean isPlain(Seam seam) {
         return seam.first().size() == 1
                 && seam.second().size() == 1
-                && !altered.piece(seam.second().get(0).piece()).kind().isBand();
+                && !altered.piece(seam.second().get(0).piece()).kind().isFollower();
     }
 
     /** Each armhole gets back what it lost itself, but for what was meant; what the cap changed is shared by length. */
@@ -126,9 +126,10 @@ final class WalkTruing {
 
     /** Tries the parts of the armhole one after the other; the first that can take the change gently takes it. */
     private void redrawHollow(Piece piece, Edge edge, double longerMm) {
+        boolean underarmFirst = edge.path().start().y() < edge.path().end().y();
         for (double[] part : HOLLOWS) {
-            double from = part[0] * edge.length();
-            double to = part[1] * edge.length();
+            double from = (underarmFirst ? part[0] : 1 - part[1]) * edge.length();
+            double to = (underarmFirst ? part[1] : 1 - part[0]) * edge.length();
             Path path = edge.path();
             Point a = path.pointAt(from);
             Point b = path.pointAt(to);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import trueseam.fitting.alteration.Alteration;
 import trueseam.fitting.alteration.PieceWork;
+import trueseam.fitting.follow.Facings;
 import trueseam.fitting.follow.Following;
 import trueseam.fitting.follow.Meant;
 import trueseam.fitting.tissue.AlteredPiece;
@@ -153,7 +154,26 @@ public record WorkedPattern(
         }
         worked = worked.then(
                 "Walk the seams", Truing.walkWork(original, worked.altered, capEaseAsked, meant::of), true, rounds);
-        return worked.then("The band follows its seam", Following.bands(original, worked.altered), false, rounds);
+        worked = worked.then("The band follows its seam", Following.bands(original, worked.altered), false, rounds);
+        worked = worked.then("The facing is drawn anew", Facings.work(original, worked.altered), false, rounds);
+        return worked.lined(rounds);
+    }
+
+    /** A lining takes every change that its own piece took, step by step. */
+    private WorkedPattern lined(EarlierRounds rounds) {
+        WorkedPattern worked = this;
+        for (AlteredPiece lining : pieces) {
+            Optional<Piece> lined = Facings.linedBy(original, lining.original());
+            if (lined.isPresent()) {
+                for (Chapter chapter : chapters) {
+                    if (chapter.before().name().equals(lined.get().name())) {
+                        PieceWork same = new PieceWork(lining.original().name(), chapter.steps());
+                        worked = worked.then(chapter.title(), List.of(same), chapter.truing(), rounds);
+                    }
+                }
+            }
+        }
+        return worked;
     }
 
     /**

@@ -53,6 +53,10 @@ public enum PieceKind {
     UPPER_SLEEVE,
     /** Part of a sleeve of two pieces that lies under the arm. */
     UNDER_SLEEVE,
+    /** Facing of an edge: drawn anew from the altered piece that it faces. */
+    FACING,
+    /** Lining of a piece that it has the outline of: it takes the same change. */
+    LINING,
     /** Anything else: it is kept and printed, and not altered. */
     OTHER;
 
@@ -190,5 +194,14 @@ public enum PieceKind {
      */
     public boolean isBand() {
         return this == WAISTBAND || this == CUFF || this == COLLAR;
+    }
+
+    /**
+     * Whether it is altered only after what it is sewn to, by that piece's change.
+     *
+     * @return true for bands, facings and linings
+     */
+    public boolean isFollower() {
+        return isBand() || this == FACING || this == LINING;
     }
 }

@@ -174,6 +174,9 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
 
     record StraightenFigure(String step, String words, String edge, PoseFigure pose) implements Figure {}
 
+    record TraceOverFigure(String step, String words, String from, StretchFigure stretch, PoseFigure pose)
+            implements Figure {}
+
     private final String words;
     private final PoseFigure pose;
 
@@ -332,5 +335,10 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
     @Override
     public Figure straighten(Step.Straighten step) {
         return new StraightenFigure("straighten", words, step.edge(), pose);
+    }
+
+    @Override
+    public Figure traceOver(Step.TraceOver step) {
+        return new TraceOverFigure("trace over", words, step.from(), StretchFigure.of(step.stretch()), pose);
     }
 }

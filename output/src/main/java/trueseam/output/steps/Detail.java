@@ -223,5 +223,10 @@ record Detail(int step, Point from, Point to, String label, boolean moves) {
         public Optional<Detail> straighten(Step.Straighten step) {
             return Optional.empty();
         }
+
+        @Override
+        public Optional<Detail> traceOver(Step.TraceOver step) {
+            return Optional.empty();
+        }
     }
 }

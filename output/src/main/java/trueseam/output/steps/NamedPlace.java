@@ -141,4 +141,9 @@ final class NamedPlace implements StepReader<Optional<Place>> {
     public Optional<Place> straighten(Step.Straighten step) {
         return Optional.empty();
     }
+
+    @Override
+    public Optional<Place> traceOver(Step.TraceOver step) {
+        return Optional.empty();
+    }
 }

@@ -62,7 +62,7 @@ final class PlaceNames {
             case CROTCH -> "crotch seam";
             case PANEL -> "panel seam";
             case YOKE -> "yoke seam";
-            case OTHER -> name + " edge";
+            case OTHER -> name.endsWith("edge") ? name : name + " edge";
         };
     }
 

@@ -328,4 +328,10 @@ public final class StepWords implements StepReader<String> {
         return "Rule the " + names.edge(step.edge())
                 + " straight again along the line where it lay; trim what stands over it, fill what is missing square across.";
     }
+
+    @Override
+    public String traceOver(Step.TraceOver step) {
+        return "Lay the tissue over the altered " + step.from() + " and trace " + names.shortStretch(step.stretch())
+                + " from it.";
+    }
 }
