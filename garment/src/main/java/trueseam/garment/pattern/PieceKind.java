@@ -108,6 +108,8 @@ public enum PieceKind {
                     WAISTBAND,
                     CUFF,
                     COLLAR,
+                    FACING,
+                    LINING,
                     OTHER -> this;
         };
     }
