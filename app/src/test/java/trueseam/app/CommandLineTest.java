@@ -61,7 +61,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"bodice", "skirt", "trousers", "dress"})
+    @ValueSource(strings = {"bodice", "skirt", "trousers", "dress", "princess", "gored", "two-piece-sleeve", "yoke"})
     void aBodyAndADraftedPatternBecomeProvenPrintedAlteredPieces(String garment) throws Exception {
         assertThat(run("draft", garment, "--table", "misses", "--size", "14", "--out", "pattern.svg")
                         .code())
