@@ -156,4 +156,54 @@ class CommandLineTest {
         assertThat(help.code()).isZero();
         assertThat(help.out()).contains("Example").contains("trueseam " + command);
     }
+
+    @Test
+    void smallPiecesAreDraftedAndFollowWhatTheyAreSewnTo() throws Exception {
+        assertThat(run(
+                                "draft",
+                                "skirt",
+                                "--table",
+                                "misses",
+                                "--size",
+                                "14",
+                                "--with",
+                                "waistband,lining",
+                                "--out",
+                                "skirt.svg")
+                        .out())
+                .contains("waistband", "skirt front lining");
+        Ran fit = run("fit", "--body", ROSALIND.toString(), "--pattern", "skirt.svg", "--out", "fitted");
+        assertThat(fit.code()).as(fit.err()).isZero();
+        assertThat(fit.out()).contains("proofs hold");
+        Ran refused = run("draft", "skirt", "--table", "misses", "--size", "14", "--with", "cuffs", "--out", "x.svg");
+        assertThat(refused.code()).isEqualTo(2);
+        assertThat(refused.err()).contains("A cuff needs a wrist to be sewn to");
+        assertThat(Files.exists(folder.resolve("x.svg"))).isFalse();
+    }
+
+    @Test
+    void anAlterationAskedForByNameIsCarriedOutOnOneSideAndListed() throws Exception {
+        run("draft", "bodice", "--table", "misses", "--size", "14", "--out", "bodice.svg");
+        Ran fit = run(
+                "fit",
+                "--body",
+                ROSALIND.toString(),
+                "--pattern",
+                "bodice.svg",
+                "--alter",
+                "full bust=1 in",
+                "--alter",
+                "sloping shoulder=3/8 in, left",
+                "--out",
+                "fitted");
+        assertThat(fit.code()).as(fit.err()).isZero();
+        assertThat(fit.out()).contains("proofs hold", "counted once");
+        assertThat(Files.readString(folder.resolve("fitted/altered.svg"))).contains("bodice front, left");
+        assertThat(run("alterations").out()).contains("sloping shoulder", "full bust");
+        assertThat(run("alterations", "full bust").out()).contains("Stays:", "Source:");
+        Ran unknown =
+                run("fit", "--body", ROSALIND.toString(), "--pattern", "bodice.svg", "--alter", "tall", "--out", "y");
+        assertThat(unknown.code()).isEqualTo(2);
+        assertThat(unknown.err()).contains("there is no alteration \"tall\"");
+    }
 }

@@ -73,9 +73,13 @@ public final class Bands {
                 to.add(new EdgeRef(piece.name(), edge.name()));
             }
         }
-        if (to.isEmpty() || !(heightMm > 0)) {
-            throw new IllegalArgumentException("A " + name + " of " + heightMm + " mm needs a " + sewn.word()
-                    + " to be sewn to, and " + shell.name() + " has " + to.size() + ".");
+        if (!(heightMm > 0)) {
+            throw new IllegalArgumentException(
+                    "A " + name + " of " + heightMm + " mm is not possible; give more than 0.");
+        }
+        if (to.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "A " + name + " needs a " + sewn.word() + " to be sewn to, and the " + shell.name() + " has none.");
         }
         double length = shell.sewnLength(to);
         double seam = AROUND.seamMm();

@@ -81,7 +81,7 @@ public final class DraftCommand implements Callable<Integer> {
         Allowances allowances = units.bareUnit() == LengthUnit.INCH ? Allowances.inches() : Allowances.metric();
         Pattern pattern = garment.draft(figure, allowances);
         for (SmallPieces small : with) {
-            pattern = small.addedTo(pattern);
+            pattern = with(pattern, small);
         }
         new OutputFiles().add(out, PatternFile.write(pattern)).write();
         List<String> pieces = pattern.pieces().stream().map(Piece::name).toList();
@@ -107,6 +107,14 @@ public final class DraftCommand implements Callable<Integer> {
             }
         }
         return 0;
+    }
+
+    private static Pattern with(Pattern shell, SmallPieces small) {
+        try {
+            return small.addedTo(shell);
+        } catch (IllegalArgumentException e) {
+            throw new InputException("--with " + small.name() + ": " + e.getMessage());
+        }
     }
 
     private DraftFigure figure() {

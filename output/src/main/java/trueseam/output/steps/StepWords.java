@@ -282,7 +282,20 @@ public final class StepWords implements StepReader<String> {
             said.append(" to the ").append(spot.word()).append(",");
         }
         return said + (step.through().isEmpty() ? "" : " and on") + " to " + names.place(step.to())
-                + ": this cuts loose the " + step.part() + ". Leave a thread of paper uncut where it is to hinge.";
+                + ": this cuts loose the " + step.part() + "."
+                + (isSwungNext() ? " Leave a thread of paper uncut where it is to hinge." : "");
+    }
+
+    /** Whether what is in the hand now swings about a hinge before another part is cut. */
+    private boolean isSwungNext() {
+        for (Step next : steps.subList(at + 1, steps.size())) {
+            if (next instanceof Step.Spread) {
+                return true;
+            } else if (next instanceof Step.Cut || next instanceof Step.LayBack) {
+                return false;
+            }
+        }
+        return false;
     }
 
     @Override
