@@ -78,25 +78,30 @@ public final class FitCommand implements Callable<Integer> {
         PrintWriter say = spec.commandLine().getOut();
         FitInput.Case asked = input.read(spec.commandLine().getErr());
         FitResult fit = fitted(asked, asked.choices());
-        List<FitResult> otherCap = otherCap(asked, fit, spec.commandLine().getErr());
-        FittingChart chart = FittingChart.of(fit, asked.choice(), otherCap);
         PrintOptions print = PrintOptions.usual(
                 paper.fullSize(input.units().bareUnit()),
                 input.units().format(),
                 label == null ? asked.body().label() : label);
         var sheets = paper.sheets(input.units().bareUnit());
+        // Each file is made from the fit alone, so that they can be made side by side.
+        Together together = new Together();
+        var printed = together.make(() -> FullSizePrint.of(fit, print).pdf());
+        var strips = together.make(() -> TapeOnStrips.pdf(fit, print));
+        var steps = together.make(() -> StepSheet.pdf(fit, sheets));
+        FittingChart chart = FittingChart.of(
+                fit, asked.choice(), otherCap(asked, fit, spec.commandLine().getErr()));
         String json = ReportJson.text(chart);
         new OutputFiles()
                 .add(
                         out.resolve("altered.svg"),
                         PatternFile.write(
                                 fit.worked().altered(), Optional.of(fit.worked().original())))
-                .add(out.resolve("print.pdf"), FullSizePrint.of(fit, print).pdf())
-                .add(out.resolve("strips.pdf"), TapeOnStrips.pdf(fit, print))
-                .add(out.resolve("steps.pdf"), StepSheet.pdf(fit, sheets))
                 .add(out.resolve("chart.pdf"), ChartSheet.pdf(chart, sheets))
                 .add(out.resolve("chart.csv"), ChartCsv.text(chart))
                 .add(out.resolve("report.json"), json)
+                .add(out.resolve("print.pdf"), printed.get())
+                .add(out.resolve("strips.pdf"), strips.get())
+                .add(out.resolve("steps.pdf"), steps.get())
                 .write();
         say.println(input.units().json() ? json : FitSummary.text(chart));
         if (!input.units().json()) {

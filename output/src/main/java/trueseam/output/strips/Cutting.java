@@ -136,17 +136,33 @@ final class Cutting {
 
     /** The turn, to two degrees, after which an area is narrowest. */
     private static Motion upright(Region region) {
-        Motion best = Motion.NONE;
+        List<Point> corners = new ArrayList<>();
+        for (Path outline : region.outlines()) {
+            outline.segments().forEach(segment -> corners.add(segment.start()));
+        }
+        int best = 0;
         double least = Double.MAX_VALUE;
         for (int degrees = 0; degrees < 180; degrees += 2) {
-            Motion turn = Motion.pivot(Point.ORIGIN, Math.toRadians(degrees));
-            Bounds b = bounds(region, turn);
-            if (b.width() < least) {
-                least = b.width();
-                best = turn;
+            double width = width(corners, Math.toRadians(degrees));
+            if (width < least) {
+                least = width;
+                best = degrees;
             }
         }
-        return best;
+        return best == 0 ? Motion.NONE : Motion.pivot(Point.ORIGIN, Math.toRadians(best));
+    }
+
+    private static double width(List<Point> corners, double turnRad) {
+        double cos = Math.cos(turnRad);
+        double sin = Math.sin(turnRad);
+        double min = Double.MAX_VALUE;
+        double max = -Double.MAX_VALUE;
+        for (Point p : corners) {
+            double across = p.x() * cos - p.y() * sin;
+            min = Math.min(min, across);
+            max = Math.max(max, across);
+        }
+        return max - min;
     }
 
     private static Bounds bounds(Region region, Motion turn) {
