@@ -49,6 +49,9 @@ public final class Fitting {
     /** Learned corrections that are not there after so many rounds hop to and fro across a limit of truing; plain ones creep up. */
     private static final int LEARNED_ROUNDS = 8;
 
+    private static final String TOO_LARGE =
+            "that is more than this alteration is trusted with; take the next size there, open the piece inside, or decide it yourself.";
+
     /** How often a measure that was left alone may be taken up because another change moved it. */
     private static final int PROMOTIONS = 3;
 
@@ -202,14 +205,16 @@ public final class Fitting {
      * The whole plan if it can be carried out and proved; else the plan without as few as possible of the needs that may be left for the
      * trial garment.
      */
-    private Attempt provenAttempt(List<Need> needs) {
+    private Attempt provenAttempt(List<Need> chart) {
+        List<Need> needs = LeftForTrial.without(
+                chart, LeftForTrial.tooLarge(LeftForTrial.candidates(chart, kind), start(chart), kind), TOO_LARGE);
         Optional<Attempt> whole = Optional.empty();
         Optional<IllegalArgumentException> refused = Optional.empty();
         String why;
         try {
             whole = Optional.of(attempt(needs));
             if (whole.get().report().holds()) {
-                return whole.get();
+                return modest(needs, whole.get());
             }
             why = "together with the other changes it cannot be proved ("
                     + whole.get().report().failures().get(0).sentence() + ")";
@@ -232,6 +237,17 @@ public final class Fitting {
         return whole.orElseThrow(refused::orElseThrow);
     }
 
+    /** What other changes made so large that no rule may ask for it is left for the trial garment too. */
+    private Attempt modest(List<Need> needs, Attempt proven) {
+        Set<Measure> large =
+                LeftForTrial.tooLarge(LeftForTrial.candidates(proven.needs(), kind), proven.solved().amounts, kind);
+        return large.isEmpty()
+                ? proven
+                : without(needs, large, TOO_LARGE)
+                        .filter(attempt -> attempt.report().holds())
+                        .orElse(proven);
+    }
+
     private Optional<Attempt> without(List<Need> needs, Set<Measure> left, String why) {
         try {
             corrections.newTargets();
@@ -252,7 +268,9 @@ public final class Fitting {
         }
         CupAdvice.of(pattern, body, needs, choices).ifPresent(findings::add);
         findings.addAll(LargeAmounts.findings(order(solved.amounts), choices.show()));
-        findings.addAll(Interplay.findings(pattern, order(solved.amounts), targets(needs), choices.show()));
+        if (!choices.requests().isEmpty()) {
+            findings.addAll(Interplay.findings(pattern, order(solved.amounts), targets(needs), choices.show()));
+        }
         return new FitResult(
                 body,
                 kind,

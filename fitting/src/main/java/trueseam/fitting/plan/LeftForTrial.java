@@ -1,11 +1,13 @@
 package trueseam.fitting.plan;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import trueseam.fitting.compare.Decision;
 import trueseam.fitting.compare.Need;
 import trueseam.fitting.compare.Verdict;
+import trueseam.fitting.repertoire.Repertoire;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
 
@@ -40,5 +42,17 @@ final class LeftForTrial {
                                 false))
                         : need)
                 .toList();
+    }
+
+    /** Those of them whose amount came out larger than their entry is trusted with: a rule may not ask for that, only she may. */
+    static Set<Measure> tooLarge(List<Measure> candidates, Amounts amounts, GarmentKind kind) {
+        Set<Measure> large = EnumSet.noneOf(Measure.class);
+        for (Measure measure : candidates) {
+            double most = Repertoire.solving(kind, measure).orElseThrow().mostMm();
+            if (Math.abs(amounts.of(measure)) > most + 1e-9) {
+                large.add(measure);
+            }
+        }
+        return large;
     }
 }
