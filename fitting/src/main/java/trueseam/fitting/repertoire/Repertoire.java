@@ -1,10 +1,13 @@
 package trueseam.fitting.repertoire;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import trueseam.garment.ease.GarmentKind;
@@ -94,6 +97,8 @@ public final class Repertoire {
             SideSeams.WAIST,
             SideSeams.HIP,
             SkirtFlare.DRESS));
+
+    private static final Map<GarmentKind, Map<Measure, List<Entry>>> SOLVING = solving();
 
     private Repertoire() {}
 
@@ -189,11 +194,29 @@ public final class Repertoire {
      * @return the first that the garment's pieces can take, or nothing
      */
     public static Optional<Entry> solving(GarmentKind kind, Set<PieceKind> inParts, Measure measure) {
-        return ALL.stream()
-                .filter(entry -> isForWhole(entry, inParts))
-                .filter(entry -> entry.solved() && entry.measures().get(0) == measure)
-                .filter(entry -> entry.on().stream().anyMatch(piece -> belongs(piece, kind)))
-                .findFirst();
+        for (Entry entry : SOLVING.get(kind).getOrDefault(measure, List.of())) {
+            if (isForWhole(entry, inParts)) {
+                return Optional.of(entry);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Asked for every measure in every round of every fit, so it is looked up once. */
+    private static Map<GarmentKind, Map<Measure, List<Entry>>> solving() {
+        Map<GarmentKind, Map<Measure, List<Entry>>> all = new EnumMap<>(GarmentKind.class);
+        for (GarmentKind kind : GarmentKind.values()) {
+            Map<Measure, List<Entry>> byMeasure = new EnumMap<>(Measure.class);
+            for (Entry entry : ALL) {
+                if (entry.solved() && entry.on().stream().anyMatch(piece -> belongs(piece, kind))) {
+                    byMeasure
+                            .computeIfAbsent(entry.measures().get(0), measure -> new ArrayList<>())
+                            .add(entry);
+                }
+            }
+            all.put(kind, Collections.unmodifiableMap(byMeasure));
+        }
+        return Collections.unmodifiableMap(all);
     }
 
     private static boolean belongs(PieceKind piece, GarmentKind kind) {
