@@ -44,8 +44,6 @@ final class GoredDraft {
     private static final double WIDEST_SHARE = 0.3; // of the hip depth, as one seam's intake; the side takes the rest
     private static final double RISE_SHARE = 0.12; // of the hip depth at most, or the side gets a point
     private static final double CURVE_SHARE = 0.2; // straighter above than an even curve
-    private static final double LEAST_BELOW_HIP_MM = 20;
-
     private final double flareMm;
     private final double waistHalf;
     private final double frontHip;
@@ -105,14 +103,7 @@ final class GoredDraft {
     static GoredDraft of(DraftFigure figure, DraftEase ease, double flareMm) {
         GoredDraft draft = new GoredDraft(figure, ease, flareMm);
         Settling.of(draft::round, SHELL, Measure.WAIST_TO_HIP);
-        if (draft.length + draft.drawnHipY < LEAST_BELOW_HIP_MM) {
-            throw new DraftException(
-                    SHELL,
-                    Measure.SKIRT_LENGTH,
-                    draft.length,
-                    LEAST_BELOW_HIP_MM - draft.drawnHipY,
-                    "it has to reach below the hip line; choose a longer one");
-        }
+        SkirtDraft.requireBelowHip(SHELL, draft.length, draft.drawnHipY);
         return draft;
     }
 

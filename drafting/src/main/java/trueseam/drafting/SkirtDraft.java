@@ -107,15 +107,20 @@ final class SkirtDraft {
     static SkirtDraft of(DraftFigure figure, DraftEase ease) {
         SkirtDraft draft = new SkirtDraft(figure, ease);
         Settling.of(draft::round, SHELL, Measure.WAIST_TO_HIP);
-        if (draft.length + draft.drawnHipY < LEAST_BELOW_HIP_MM) {
+        requireBelowHip(SHELL, draft.length, draft.drawnHipY);
+        return draft;
+    }
+
+    /** A skirt has to reach below the hip line that it is fitted at. */
+    static void requireBelowHip(String shell, double lengthMm, double hipY) {
+        if (lengthMm + hipY < LEAST_BELOW_HIP_MM) {
             throw new DraftException(
-                    SHELL,
+                    shell,
                     Measure.SKIRT_LENGTH,
-                    draft.length,
-                    LEAST_BELOW_HIP_MM - draft.drawnHipY,
+                    lengthMm,
+                    LEAST_BELOW_HIP_MM - hipY,
                     "it has to reach below the hip line; choose a longer one");
         }
-        return draft;
     }
 
     private double round(double share) {

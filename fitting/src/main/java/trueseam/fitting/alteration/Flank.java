@@ -70,6 +70,17 @@ final class Flank {
         return place.isPresent() ? OptionalDouble.of(place.get().alongMm()) : OptionalDouble.empty();
     }
 
+    /** A level of the piece on the side edge, to be moved out by an amount. */
+    SideLevel level(LevelName level, String word, String mark, double outMm) {
+        double along = alongAt(level)
+                .orElseThrow(() -> new AlterationException(
+                        piece.name(),
+                        side.name(),
+                        outMm,
+                        "the " + level.word() + " level does not cross this edge; mark the level on the piece."));
+        return new SideLevel(new Place(side.name(), along, word), mark, outMm);
+    }
+
     /** Traces the side edge between two places of it, in whichever order they come. */
     void trace(StepList list, double oneMm, double otherMm) {
         list.trace(side.name(), Math.min(oneMm, otherMm), Math.max(oneMm, otherMm));

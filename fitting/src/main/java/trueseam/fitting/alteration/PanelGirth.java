@@ -2,8 +2,6 @@ package trueseam.fitting.alteration;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepList;
 import trueseam.garment.pattern.Edge;
@@ -120,7 +118,7 @@ public record PanelGirth(double bustMm, double waistMm, double hipMm, HemChoice 
         if (isSkirt(flank.piece)) {
             return List.of(
                     new SideLevel(flank.top("waist at the " + at), "waist mark, " + at, waist),
-                    at(flank, LevelName.HIP, "hip at the " + at, "hip mark, " + at, hipMm / edges),
+                    flank.level(LevelName.HIP, "hip at the " + at, "hip mark, " + at, hipMm / edges),
                     new SideLevel(flank.bottom("hem at the " + at), "hem mark, " + at, 0));
         }
         SideLevel bottom = new SideLevel(flank.bottom("waist at the " + at), "waist mark, " + at, waist);
@@ -129,19 +127,7 @@ public record PanelGirth(double bustMm, double waistMm, double hipMm, HemChoice 
         }
         return List.of(
                 new SideLevel(flank.top("top of the panel seam"), "top mark, " + at, 0),
-                at(flank, LevelName.BUST, "bust level at the " + at, "bust mark, " + at, bust),
+                flank.level(LevelName.BUST, "bust level at the " + at, "bust mark, " + at, bust),
                 bottom);
-    }
-
-    private static SideLevel at(Flank flank, LevelName level, String word, String mark, double outMm) {
-        OptionalDouble along = flank.alongAt(level);
-        if (along.isEmpty()) {
-            throw new AlterationException(
-                    flank.piece.name(),
-                    flank.side.name(),
-                    outMm,
-                    "the " + level.word() + " level does not cross this edge; mark the level on the piece.");
-        }
-        return new SideLevel(new Place(flank.side.name(), along.getAsDouble(), word), mark, outMm);
     }
 }

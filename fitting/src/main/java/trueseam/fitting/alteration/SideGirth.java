@@ -2,8 +2,6 @@ package trueseam.fitting.alteration;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.Tissue;
 import trueseam.garment.pattern.EdgeRole;
@@ -89,7 +87,7 @@ public record SideGirth(double bustMm, double waistMm, double hipMm, HemChoice h
         if (kind.isUpper()) {
             levels.add(new SideLevel(flank.top("underarm point"), "bust mark", bustMm / edges));
             if (kind.isDress()) {
-                levels.add(at(flank, LevelName.WAIST, "side waist", "waist mark", waistMm / edges));
+                levels.add(flank.level(LevelName.WAIST, "side waist", "waist mark", waistMm / edges));
                 addHipAndHem(flank, levels, edges);
             } else {
                 levels.add(new SideLevel(flank.bottom("side waist"), "waist mark", waistMm / edges));
@@ -98,8 +96,8 @@ public record SideGirth(double bustMm, double waistMm, double hipMm, HemChoice h
         }
         levels.add(new SideLevel(flank.top("side waist"), "waist mark", waistMm / edges));
         if (kind.isTrouser()) {
-            levels.add(at(flank, LevelName.HIP, "hip point", "hip mark", hipMm / edges));
-            levels.add(at(flank, LevelName.KNEE, "knee at the side", "knee mark", 0));
+            levels.add(flank.level(LevelName.HIP, "hip point", "hip mark", hipMm / edges));
+            levels.add(flank.level(LevelName.KNEE, "knee at the side", "knee mark", 0));
             levels.add(new SideLevel(flank.bottom("side hem"), "hem mark", 0));
             return ofLeg(flank, levels);
         }
@@ -131,19 +129,7 @@ public record SideGirth(double bustMm, double waistMm, double hipMm, HemChoice h
     }
 
     private void addHipAndHem(Flank flank, List<SideLevel> levels, int edges) {
-        levels.add(at(flank, LevelName.HIP, "hip point", "hip mark", hipMm / edges));
+        levels.add(flank.level(LevelName.HIP, "hip point", "hip mark", hipMm / edges));
         levels.add(new SideLevel(flank.bottom("side hem"), "hem mark", 0));
-    }
-
-    private SideLevel at(Flank flank, LevelName level, String word, String mark, double outMm) {
-        OptionalDouble along = flank.alongAt(level);
-        if (along.isEmpty()) {
-            throw new AlterationException(
-                    flank.piece.name(),
-                    flank.side.name(),
-                    outMm,
-                    "the " + level.word() + " level does not cross this edge; mark the level on the piece.");
-        }
-        return new SideLevel(new Place(flank.side.name(), along.getAsDouble(), word), mark, outMm);
     }
 }

@@ -267,9 +267,10 @@ public final class Fitting {
             findings.addAll(AlsoMoved.findings(needs, drawn, solved.worked.altered(), choices.show()));
         }
         CupAdvice.of(pattern, body, needs, choices).ifPresent(findings::add);
-        findings.addAll(LargeAmounts.findings(order(solved.amounts), choices.show()));
+        List<Alteration> plan = order(solved.amounts);
+        findings.addAll(LargeAmounts.findings(plan, choices.show()));
         if (!choices.requests().isEmpty()) {
-            findings.addAll(Interplay.findings(pattern, order(solved.amounts), targets(needs), choices.show()));
+            findings.addAll(Interplay.findings(pattern, plan, targets(needs), choices.show()));
         }
         return new FitResult(
                 body,

@@ -78,7 +78,7 @@ public final class Sharing {
         return List.copyOf(ordered);
     }
 
-    private static final List<Measure> ORDER = List.of(
+    static final List<Measure> ORDER = List.of(
             Measure.BACK_WAIST_LENGTH,
             Measure.SKIRT_LENGTH,
             Measure.DRESS_LENGTH,
@@ -107,7 +107,8 @@ public final class Sharing {
         if (measure == Measure.FRONT_CROTCH_LENGTH || measure == Measure.BACK_CROTCH_LENGTH) {
             return new Change(measure, total, 1, "its own piece, left and right alike");
         }
-        Optional<Entry> entry = ORDER.contains(measure) ? Optional.empty() : Repertoire.solving(kind, measure);
+        Optional<Entry> entry =
+                WorkOrder.isByRepertoire(kind, measure) ? Repertoire.solving(kind, measure) : Optional.empty();
         return new Change(measure, total, 1, entry.map(Entry::sharing).orElse("the full amount on every piece"));
     }
 

@@ -48,22 +48,7 @@ final class WorkOrder {
     private static final double CROTCH_POINT_MM = 19.05;
 
     /** Measures that are altered here; every other one by the entry of the repertoire that is solved for it. */
-    private static final Set<Measure> HERE = EnumSet.of(
-            Measure.BACK_WAIST_LENGTH,
-            Measure.SKIRT_LENGTH,
-            Measure.DRESS_LENGTH,
-            Measure.BODY_RISE,
-            Measure.INSIDE_LEG_LENGTH,
-            Measure.TROUSER_LENGTH,
-            Measure.ARM_LENGTH,
-            Measure.UPPER_ARM_LENGTH,
-            Measure.FRONT_CROTCH_LENGTH,
-            Measure.BACK_CROTCH_LENGTH,
-            Measure.BUST_GIRTH,
-            Measure.WAIST_GIRTH,
-            Measure.HIP_GIRTH,
-            Measure.UPPER_ARM_GIRTH,
-            Measure.WRIST_GIRTH);
+    private static final Set<Measure> HERE = EnumSet.copyOf(Sharing.ORDER);
 
     private final Amounts amounts;
     private final FitChoices choices;

@@ -122,11 +122,6 @@ final class BustFront {
         return corners.at(piece.edge(edge).role(), EdgeRole.SIDE, "lower end of the side");
     }
 
-    /** Traces an edge from a place to a corner of it, or between two places. */
-    static void trace(StepList list, Place one, Place other) {
-        list.trace(one.edge(), Math.min(one.alongMm(), other.alongMm()), Math.max(one.alongMm(), other.alongMm()));
-    }
-
     void traceWhole(StepList list, EdgeRole role) {
         String edge = corners.edge(role).name();
         list.trace(edge, 0, piece.edge(edge).length());

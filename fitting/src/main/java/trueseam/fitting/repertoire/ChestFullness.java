@@ -50,12 +50,12 @@ final class ChestFullness {
         Place hinge = corners.onLevel(EdgeRole.ARMHOLE, LevelName.ACROSS, "armhole at the chest line");
         list.cut("neck and shoulder", centre, List.of(), hinge, corners.neckPoint());
         list.add(new Step.Spread(Spot.of(piece, hinge), new Until.MovesAlong(Spot.of(piece, centre), mm)));
-        BustFront.trace(list, centre, corners.at(EdgeRole.CENTRE, EdgeRole.NECK, "neck at the centre front"));
+        list.trace(centre, corners.at(EdgeRole.CENTRE, EdgeRole.NECK, "neck at the centre front"));
         for (EdgeRole role : List.of(EdgeRole.NECK, EdgeRole.SHOULDER)) {
             String edge = corners.edge(role).name();
             list.trace(edge, 0, piece.edge(edge).length());
         }
-        BustFront.trace(list, hinge, corners.shoulderPoint());
+        list.trace(hinge, corners.shoulderPoint());
         list.join(centre.edge(), centre.alongMm(), centre.alongMm(), JoinForm.STRAIGHT);
         list.add(new Step.Straighten(centre.edge()));
     }

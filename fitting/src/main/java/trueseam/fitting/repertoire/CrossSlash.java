@@ -86,7 +86,7 @@ final class CrossSlash {
         list.add(new Step.Spread(
                 new Spot(underarm, half.word() + " underarm point"),
                 new Until.MovesAcross(new Spot(crown, "crown"), -goes.x())));
-        BustFront.trace(list, onCap, held);
+        list.trace(onCap, held);
         double top = half.capFromUnderarm(half.cap().length() - CROWN_MM);
         list.join(
                 held.edge(),

@@ -131,9 +131,9 @@ final class CrotchSeam {
         double up = centre.top("").alongMm() > cut.alongMm() ? 1 : -1;
         Place above = new Place(cut.edge(), cut.alongMm() + up * reach, "above the cut");
         Place below = new Place(cut.edge(), cut.alongMm() - up * reach, "below the cut");
-        side.trace(list, hip, side.top(""));
+        list.trace(hip, side.top(""));
         list.trace(waist.edge(), 0, piece.edge(waist.edge()).length());
-        centre.trace(list, above, centre.top(""));
-        centre.join(list, above, below, JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
+        list.trace(above, centre.top(""));
+        list.join(above, below, JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
     }
 }

@@ -126,16 +126,16 @@ final class FullBust {
         Place from = below.towardsSide();
         list.cut("side of the front", from, upwards(), hinge, front.corners.underarm());
         list.add(new Step.Spread(Spot.of(piece, hinge), new Until.MovesAcross(front.bust, outMm)));
-        BustFront.trace(list, hinge, front.underarmOnArmhole());
-        BustFront.trace(list, side.towardsSide(), front.corners.underarm());
+        list.trace(hinge, front.underarmOnArmhole());
+        list.trace(side.towardsSide(), front.corners.underarm());
 
         list.cut("lower side", from, upwards(), side.towardsCentre(), front.bottomOfSide());
         list.add(new Step.Spread(front.bust, new Until.GrainUpright()));
         if (keepHem && piece.kind().isDress()) {
             list.add(new Step.Spread(front.bust, new Until.MovesAcross(Spot.of(piece, from), -outMm)));
         }
-        BustFront.trace(list, side.towardsCentre(), front.bottomOfSide());
-        BustFront.trace(list, from, front.bottomCornerAtSide(from.edge()));
+        list.trace(side.towardsCentre(), front.bottomOfSide());
+        list.trace(from, front.bottomCornerAtSide(from.edge()));
         join(
                 list,
                 side,
@@ -180,7 +180,7 @@ final class FullBust {
         list.cut("lower centre", leg, through, onCentre, corner);
         list.add(new Step.Slide(0, -drop));
         list.trace(centre, front.up ? at : 0, front.up ? piece.edge(centre).length() : at);
-        BustFront.trace(list, leg, corner);
+        list.trace(leg, corner);
         // Where the centre comes up it laps: as much of what stays is left out.
         double lap = Math.max(0, -drop);
         list.join(centre, front.up ? at - lap : at, front.up ? at : at + lap, JoinForm.STRAIGHT);

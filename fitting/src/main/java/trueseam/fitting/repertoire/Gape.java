@@ -84,7 +84,7 @@ final class Gape {
 
     private static void closed(StepList list, BustFront front, double mm, Place leg, Wedge wedge) {
         Dart.EdgeDart dart = front.neededSideDart(mm);
-        BustFront.trace(list, leg, front.corners.underarm());
+        list.trace(leg, front.corners.underarm());
         list.join(front.side, dart.fromMm(), dart.toMm(), JoinForm.REFIT);
         wedge.join(list);
     }

@@ -19,7 +19,6 @@ import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
 import trueseam.geometry.Motion;
-import trueseam.geometry.join.Joining;
 
 /**
  * Prominent hips: the dart is slashed, and a plait is laid at the hip line from the side seam to nothing at the point of the dart, over
@@ -80,12 +79,7 @@ final class ProminentHips {
                         mm,
                         "the side would turn hollow above the hip; lay a smaller plait and widen the hip at the side.");
             }
-            return Joining.smooth(
-                            hip.on(piece),
-                            side.upwardsAt(hip),
-                            swing.apply(top.on(piece)),
-                            swing.apply(side.upwardsAt(top)))
-                    .length();
+            return side.gentleMm(hip, top, swing);
         }
 
         PieceWork work(double mm, double sideMm) {
@@ -97,7 +91,7 @@ final class ProminentHips {
                     dart.edge(),
                     Math.min(leg.alongMm(), sideWaist.alongMm()),
                     Math.max(leg.alongMm(), sideWaist.alongMm()));
-            side.join(list, hip, side.top(""), JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, sideMm));
+            list.join(hip, side.top(""), JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, sideMm));
             list.join(dart.edge(), dart.fromMm(), dart.toMm(), JoinForm.REFIT);
             return new PieceWork(piece.name(), list.finished());
         }

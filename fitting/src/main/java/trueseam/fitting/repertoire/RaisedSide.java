@@ -18,7 +18,6 @@ import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
 import trueseam.geometry.Motion;
-import trueseam.geometry.join.Joining;
 
 /** One hip higher, or one leg longer: the waist of that side rises at the side seam, to nothing at the centres. */
 final class RaisedSide {
@@ -82,12 +81,7 @@ final class RaisedSide {
         Place top = side.top("side waist");
         Spot centre = Spot.of(piece, new Corners(piece).centreWaist());
         Motion swing = Swing.along(piece, centre, Spot.of(piece, top), mm);
-        return Joining.smooth(
-                        hip.on(piece),
-                        side.upwardsAt(hip),
-                        swing.apply(top.on(piece)),
-                        swing.apply(side.upwardsAt(top)))
-                .length();
+        return side.gentleMm(hip, top, swing);
     }
 
     private static void steps(StepList list, Piece piece, double mm, double sideMm) {
@@ -100,6 +94,6 @@ final class RaisedSide {
         list.add(new Step.Pin(centre));
         list.add(new Step.Pivot(new Until.MeetsAlong(top, "side waist mark")));
         list.trace(centre.edge(), 0, piece.edge(centre.edge()).length());
-        side.join(list, hip, top, JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, sideMm));
+        list.join(hip, top, JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, sideMm));
     }
 }

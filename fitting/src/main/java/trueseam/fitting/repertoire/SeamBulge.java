@@ -102,20 +102,12 @@ final class SeamBulge {
         list.add(new Step.Mark(mark, place, half.outward() * mm / 2, 0));
         list.add(new Step.Pin(half.underarm()));
         list.add(new Step.Pivot(new Until.MeetsAcross(place, mark)));
-        trace(list, half.underarm(), above);
+        list.trace(half.underarm(), above);
         list.add(new Step.LayBack());
         list.add(new Step.Pin(half.wristCorner()));
         list.add(new Step.Pivot(new Until.MeetsAcross(place, mark)));
-        trace(list, half.wristCorner(), below);
-        list.join(
-                seam,
-                Math.min(above.alongMm(), below.alongMm()),
-                Math.max(above.alongMm(), below.alongMm()),
-                JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, 2 * BLEND_MM + growth));
-    }
-
-    private static void trace(StepList list, Place one, Place other) {
-        list.trace(one.edge(), Math.min(one.alongMm(), other.alongMm()), Math.max(one.alongMm(), other.alongMm()));
+        list.trace(half.wristCorner(), below);
+        list.join(above, below, JoinForm.curveOfLength(Direction.AS_DRAWN, Direction.AS_DRAWN, 2 * BLEND_MM + growth));
     }
 
     /** By how much the gentle line at the widest place is longer than the seam was there. */

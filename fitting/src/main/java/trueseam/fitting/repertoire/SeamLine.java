@@ -14,10 +14,12 @@ import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Piece;
+import trueseam.geometry.Motion;
 import trueseam.geometry.Path;
 import trueseam.geometry.PathPlace;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
+import trueseam.geometry.join.Joining;
 
 /**
  * A seam that runs down the body, such as a side seam, an inseam or a crotch seam, whichever way its piece lies: its places from the
@@ -93,29 +95,20 @@ final class SeamLine {
         return upwards ? tangent : tangent.times(-1);
     }
 
-    void trace(StepList list, Place one, Place other) {
-        list.trace(edge.name(), Math.min(one.alongMm(), other.alongMm()), Math.max(one.alongMm(), other.alongMm()));
-    }
-
-    void join(StepList list, Place one, Place other, JoinForm form) {
-        list.join(
-                edge.name(), Math.min(one.alongMm(), other.alongMm()), Math.max(one.alongMm(), other.alongMm()), form);
-    }
-
     /** Pins the pattern, pivots it until a place has come out so far from where it lay at first, and traces between. */
     void swing(StepList list, Place pin, Place moved, double outMm) {
         String mark = moved.word() + " mark";
         list.add(new Step.Mark(mark, moved, outward() * outMm, 0));
         list.add(new Step.Pin(pin));
         list.add(new Step.Pivot(new Until.MeetsAcross(moved, mark)));
-        trace(list, pin, moved);
+        list.trace(pin, moved);
     }
 
     /** Pins the pattern, lets it hang straight again, traces down to the lower end, and joins what meets it there. */
     void hang(StepList list, Place pin, EdgeRole below) {
         list.add(new Step.Pin(pin));
         list.add(new Step.Pivot(new Until.GrainUpright()));
-        trace(list, pin, bottom(""));
+        list.trace(pin, bottom(""));
         joinBeside(list, below, false);
     }
 
@@ -139,5 +132,15 @@ final class SeamLine {
                 return;
             }
         }
+    }
+
+    /** How long the gentle line is from a place that stays up to one that swings. */
+    double gentleMm(Place stays, Place swings, Motion swing) {
+        return Joining.smooth(
+                        stays.on(piece),
+                        upwardsAt(stays),
+                        swing.apply(swings.on(piece)),
+                        swing.apply(upwardsAt(swings)))
+                .length();
     }
 }

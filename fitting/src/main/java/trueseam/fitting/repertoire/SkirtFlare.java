@@ -93,7 +93,7 @@ final class SkirtFlare {
         list.add(new Step.Spread(point, new Until.MovesAcross(Spot.of(piece, below), side.outward() * mm / 4)));
         double hemCorner = side.bottom("").on(piece).isNear(hem.path().start(), 1e-6) ? 0 : hem.length();
         list.trace(hem.name(), Math.min(below.alongMm(), hemCorner), Math.max(below.alongMm(), hemCorner));
-        side.trace(list, side.bottom(""), side.top(""));
+        list.trace(side.bottom(""), side.top(""));
         list.trace(
                 dart.edge(),
                 Math.min(leg.alongMm(), sideWaist.alongMm()),

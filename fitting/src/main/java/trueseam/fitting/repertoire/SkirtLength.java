@@ -85,7 +85,7 @@ final class SkirtLength {
         Vec slant = seam.edge.path().tangentAt(above.alongMm());
         list.add(new Step.LayBack());
         list.add(new Step.Slide(-mm * slant.x() / slant.y(), -mm));
-        seam.trace(list, seam.bottom(""), above);
-        seam.join(list, above, rest, JoinForm.STRAIGHT);
+        list.trace(seam.bottom(""), above);
+        list.join(above, rest, JoinForm.STRAIGHT);
     }
 }

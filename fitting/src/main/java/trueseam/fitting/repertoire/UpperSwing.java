@@ -98,7 +98,7 @@ final class UpperSwing {
         requireDarts(out * over, upMm);
         if (wideMm != 0) {
             list.add(new Step.Slide(out * wideMm, 0));
-            side.trace(list, side.bottom(""), hip);
+            list.trace(side.bottom(""), hip);
             side.joinBeside(list, EdgeRole.HEM, false);
             list.add(new Step.LayBack());
         }
@@ -107,10 +107,10 @@ final class UpperSwing {
         if (wideMm != 0) {
             list.add(new Step.Slide(out * wideMm, 0));
         }
-        side.trace(list, hip, side.top(""));
+        list.trace(hip, side.top(""));
         traceWaist(over, true);
         if (piece.kind().isTrouser()) {
-            centre.join(list, centre.top(""), centreHip, JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
+            list.join(centre.top(""), centreHip, JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
         } else {
             list.add(new Step.Straighten(centre.edge.name()));
         }

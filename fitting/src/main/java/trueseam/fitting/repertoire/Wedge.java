@@ -95,7 +95,7 @@ final class Wedge {
                         ? new Until.MovesAcross(spot, to.x() - from.x())
                         : new Until.MovesAlong(spot, to.y() - from.y())));
         double beyond = moved.equals(first) ? first.alongMm() - BLEND_MM : second.alongMm() + BLEND_MM;
-        BustFront.trace(list, new Place(moved.edge(), beyond, ""), corner);
+        list.trace(new Place(moved.edge(), beyond, ""), corner);
     }
 
     void join(StepList list) {

@@ -51,6 +51,30 @@ public final class StepList {
     }
 
     /**
+     * Adds the tracing of an edge between two places of it, in whichever order they come.
+     *
+     * @param one a place
+     * @param other another place of the same edge
+     * @return this list
+     */
+    public StepList trace(Place one, Place other) {
+        return trace(one.edge(), Math.min(one.alongMm(), other.alongMm()), Math.max(one.alongMm(), other.alongMm()));
+    }
+
+    /**
+     * Adds a joined line between two places of an edge, in whichever order they come.
+     *
+     * @param one a place
+     * @param other another place of the same edge
+     * @param form the kind of line
+     * @return this list
+     */
+    public StepList join(Place one, Place other, JoinForm form) {
+        return join(
+                one.edge(), Math.min(one.alongMm(), other.alongMm()), Math.max(one.alongMm(), other.alongMm()), form);
+    }
+
+    /**
      * Adds a joined line.
      *
      * @param edge the edge it belongs to
