@@ -13,6 +13,7 @@ import trueseam.app.command.CompareCommand;
 import trueseam.app.command.DraftCommand;
 import trueseam.app.command.FitCommand;
 import trueseam.app.command.MeasureCommand;
+import trueseam.app.command.OpenCommand;
 import trueseam.app.command.PrintCommand;
 import trueseam.app.command.SizeCommand;
 import trueseam.app.command.WalkCommand;
@@ -34,7 +35,8 @@ import trueseam.app.command.WalkCommand;
             CompareCommand.class,
             FitCommand.class,
             PrintCommand.class,
-            AlterationsCommand.class
+            AlterationsCommand.class,
+            OpenCommand.class
         },
         footer = {
             "",

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 class RoomsTest {
 
     private static final List<String> ROOMS =
-            List.of("geometry", "garment", "intake", "drafting", "fitting", "output", "app");
+            List.of("geometry", "garment", "intake", "drafting", "fitting", "output", "worktable", "app");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
@@ -61,22 +61,26 @@ class RoomsTest {
                 .definedBy("trueseam.fitting..")
                 .layer("output")
                 .definedBy("trueseam.output..")
+                .layer("worktable")
+                .definedBy("trueseam.worktable..")
                 .layer("app")
                 .definedBy("trueseam.app..")
                 .whereLayer("app")
                 .mayNotBeAccessedByAnyLayer()
+                .whereLayer("worktable")
+                .mayOnlyBeAccessedByLayers("app")
                 .whereLayer("output")
-                .mayOnlyBeAccessedByLayers("app")
+                .mayOnlyBeAccessedByLayers("worktable", "app")
                 .whereLayer("fitting")
-                .mayOnlyBeAccessedByLayers("output", "app")
+                .mayOnlyBeAccessedByLayers("output", "worktable", "app")
                 .whereLayer("drafting")
-                .mayOnlyBeAccessedByLayers("app")
+                .mayOnlyBeAccessedByLayers("worktable", "app")
                 .whereLayer("intake")
-                .mayOnlyBeAccessedByLayers("app")
+                .mayOnlyBeAccessedByLayers("worktable", "app")
                 .whereLayer("garment")
-                .mayOnlyBeAccessedByLayers("intake", "drafting", "fitting", "output", "app")
+                .mayOnlyBeAccessedByLayers("intake", "drafting", "fitting", "output", "worktable", "app")
                 .whereLayer("geometry")
-                .mayOnlyBeAccessedByLayers("garment", "intake", "drafting", "fitting", "output", "app")
+                .mayOnlyBeAccessedByLayers("garment", "intake", "drafting", "fitting", "output", "worktable", "app")
                 .because("data flows from left to right and arrows of dependency only point left")
                 .check(CLASSES);
     }
@@ -95,7 +99,14 @@ class RoomsTest {
         only("org.apache.pdfbox..", "trueseam.output..");
         only("org.locationtech.jts..", "trueseam.geometry..");
         only("picocli..", "trueseam.app..");
-        only("com.fasterxml.jackson..", "trueseam.intake..", "trueseam.output..", "trueseam.app..");
+        only(
+                "com.fasterxml.jackson..",
+                "trueseam.intake..",
+                "trueseam.output..",
+                "trueseam.worktable..",
+                "trueseam.app..");
+        only("io.javalin..", "trueseam.worktable..");
+        only("gg.jte..", "trueseam.worktable..");
         only("org.hipparchus..", "trueseam.drafting..", "trueseam.geometry..");
     }
 

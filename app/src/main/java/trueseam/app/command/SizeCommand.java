@@ -9,12 +9,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import trueseam.app.garment.Garment;
 import trueseam.app.input.BodyOption;
 import trueseam.app.input.InputException;
 import trueseam.app.input.Json;
 import trueseam.app.input.TableOption;
 import trueseam.app.input.UnitsOption;
+import trueseam.drafting.garment.Garment;
 import trueseam.fitting.sizing.SizeChoice;
 import trueseam.garment.finding.Finding;
 

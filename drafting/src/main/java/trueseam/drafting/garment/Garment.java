@@ -1,4 +1,4 @@
-package trueseam.app.garment;
+package trueseam.drafting.garment;
 
 import trueseam.drafting.Allowances;
 import trueseam.drafting.DraftEase;
@@ -11,26 +11,28 @@ import trueseam.garment.pattern.Pattern;
 /** The garments that can be drafted. */
 public enum Garment {
     /** A fitted bodice with its sleeve. */
-    bodice(GarmentKind.BODICE),
+    bodice(GarmentKind.BODICE, "darts at bust and waist, with its sleeve"),
     /** A straight skirt. */
-    skirt(GarmentKind.SKIRT),
+    skirt(GarmentKind.SKIRT, "straight, two pieces"),
     /** Trousers. */
-    trousers(GarmentKind.TROUSERS),
+    trousers(GarmentKind.TROUSERS, "two pieces to a leg"),
     /** A hip-length dress or tunic without a waist seam, with its sleeve. */
-    dress(GarmentKind.DRESS),
+    dress(GarmentKind.DRESS, "without a waist seam, with its sleeve"),
     /** A bodice in panels, with its sleeve. */
-    princess(GarmentKind.BODICE),
+    princess(GarmentKind.BODICE, "a bodice in panels, with its sleeve"),
     /** A skirt of six gores. */
-    gored(GarmentKind.SKIRT),
+    gored(GarmentKind.SKIRT, "a skirt of six gores"),
     /** A bodice with a sleeve of two pieces. */
-    two_piece_sleeve(GarmentKind.BODICE),
+    two_piece_sleeve(GarmentKind.BODICE, "a bodice whose sleeve has two pieces"),
     /** A bodice with a yoke across its back, with its sleeve. */
-    yoke(GarmentKind.BODICE);
+    yoke(GarmentKind.BODICE, "a bodice with a yoke across its back");
 
     private final GarmentKind kind;
+    private final String about;
 
-    Garment(GarmentKind kind) {
+    Garment(GarmentKind kind, String about) {
         this.kind = kind;
+        this.about = about;
     }
 
     /**
@@ -41,6 +43,15 @@ public enum Garment {
     @Override
     public String toString() {
         return name().replace('_', '-');
+    }
+
+    /**
+     * What it is.
+     *
+     * @return a few words
+     */
+    public String about() {
+        return about;
     }
 
     /**

@@ -1,0 +1,66 @@
+package trueseam.worktable;
+
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Keeps other people's pages out: only the names of this very machine are answered (a foreign name that leads here is not), and what
+ * changes something must come from one of our own pages and know the secret of the data folder.
+ */
+final class Guard {
+
+    /** Nothing is loaded from elsewhere, no script or style stands in a page, and no other page may frame ours. */
+    private static final String POLICY =
+            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
+                    + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'; frame-src 'self';"
+                    + " object-src 'none'; manifest-src 'self'";
+
+    private static final Set<String> ONLY_LOOK = Set.of("GET", "HEAD");
+
+    private final String secret;
+
+    Guard(String secret) {
+        this.secret = secret;
+    }
+
+    void headers(Context context) {
+        context.header("Content-Security-Policy", POLICY)
+                .header("X-Content-Type-Options", "nosniff")
+                .header("Referrer-Policy", "same-origin")
+                .header("Cross-Origin-Opener-Policy", "same-origin")
+                .header("Cross-Origin-Resource-Policy", "same-origin")
+                .header("X-Frame-Options", "DENY")
+                .header("Cache-Control", "no-store");
+    }
+
+    /** Before anything else is done. */
+    void check(Context context) {
+        int port = context.port();
+        List<String> ours = List.of("localhost:" + port, "127.0.0.1:" + port, "[::1]:" + port);
+        String host = String.valueOf(context.host());
+        if (!ours.contains(host)) {
+            throw new RefusedException("This address is not Trueseam's; open http://localhost:" + port + " instead.");
+        }
+        if (ONLY_LOOK.contains(context.method().name())) {
+            return;
+        }
+        String origin = context.header("Origin");
+        if (origin != null && !origin.equals("http://" + host)) {
+            throw new RefusedException("Another page asked for a change; only Trueseam's own pages may.");
+        }
+        String told = context.header("Trueseam-Secret");
+        if (told == null) {
+            told = context.formParam("secret");
+        }
+        if (told == null || !same(told, secret)) {
+            throw new RefusedException("This page is from another Trueseam; reload it, then make your change again.");
+        }
+    }
+
+    private static boolean same(String told, String secret) {
+        return MessageDigest.isEqual(told.getBytes(StandardCharsets.UTF_8), secret.getBytes(StandardCharsets.UTF_8));
+    }
+}

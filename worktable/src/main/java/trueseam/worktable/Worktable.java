@@ -1,0 +1,141 @@
+package trueseam.worktable;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.staticfiles.Location;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.slf4j.LoggerFactory;
+import trueseam.worktable.page.Desk;
+import trueseam.worktable.page.Pages;
+import trueseam.worktable.page.Routes;
+import trueseam.worktable.page.Screen;
+import trueseam.worktable.pattern.PatternScreen;
+import trueseam.worktable.project.ChangedElsewhereException;
+import trueseam.worktable.project.NoSuchProjectException;
+import trueseam.worktable.project.Shelf;
+import trueseam.worktable.project.ShelfException;
+import trueseam.worktable.start.History;
+import trueseam.worktable.start.StartScreen;
+
+/** The running worktable: a server for browsers on this very machine. */
+public final class Worktable implements AutoCloseable {
+
+    /** A pattern file of a whole garment has some hundred kilobytes. */
+    private static final long LARGEST_REQUEST_BYTES = 8L << 20;
+
+    private final Javalin server;
+    private final Shelf shelf;
+
+    private Worktable(Javalin server, Shelf shelf) {
+        this.server = server;
+        this.shelf = shelf;
+    }
+
+    /**
+     * Opens the worktable.
+     *
+     * @param data the data folder; made if it is not there
+     * @param port the port, 0 for any free one
+     * @return the running worktable
+     * @throws ShelfException if the data folder cannot be used
+     * @throws WorktableException if the port is taken
+     */
+    public static Worktable open(Path data, int port) {
+        Shelf shelf = Shelf.open(data);
+        try {
+            String secret = shelf.secret();
+            Desk desk = new Desk(shelf);
+            Pages pages = new Pages(secret);
+            Guard guard = new Guard(secret);
+            Javalin server = Javalin.create(config -> {
+                settings(config);
+                config.routes.before(guard::headers);
+                config.routes.before(guard::check);
+                new StartScreen(desk, pages).answer(config.routes);
+                Routes routes = new Routes(config.routes, desk, pages);
+                screens().forEach(screen -> screen.answer(routes));
+                failures(config, pages);
+            });
+            server.start("127.0.0.1", port);
+            return new Worktable(server, shelf);
+        } catch (io.javalin.util.JavalinBindException e) {
+            shelf.close();
+            throw new WorktableException(
+                    "Port " + port + " of this machine is taken; name another one with --port, or 0 for any.", e);
+        }
+    }
+
+    private static List<Screen> screens() {
+        return List.of(new History(), new PatternScreen());
+    }
+
+    private static void settings(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.maxRequestSize = LARGEST_REQUEST_BYTES;
+        config.jetty.multipartConfig.maxFileSize(LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxInMemoryFileSize((int) LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/static";
+            files.directory = "/trueseam/worktable/static";
+            files.location = Location.CLASSPATH;
+        });
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/static/htmx";
+            files.directory = "/META-INF/resources/webjars/htmx.org";
+            files.location = Location.CLASSPATH;
+        });
+    }
+
+    private static void failures(JavalinConfig config, Pages pages) {
+        config.routes.exception(RefusedException.class, (e, ctx) -> say(ctx, pages, 403, e.getMessage()));
+        config.routes.exception(NoSuchProjectException.class, (e, ctx) -> say(ctx, pages, 404, e.getMessage()));
+        config.routes.exception(ChangedElsewhereException.class, (e, ctx) -> say(ctx, pages, 409, e.getMessage()));
+        config.routes.exception(ShelfException.class, (e, ctx) -> say(ctx, pages, 507, e.getMessage()));
+        config.routes.exception(Exception.class, (e, ctx) -> {
+            LoggerFactory.getLogger(Worktable.class).error("A request failed: {}", ctx.path(), e);
+            say(
+                    ctx,
+                    pages,
+                    500,
+                    "The program failed at this (" + e.getClass().getSimpleName()
+                            + "); nothing that you typed is lost. Go back, or undo your last change.");
+        });
+        config.routes.error(404, ctx -> {
+            if (ctx.result() == null || ctx.result().isEmpty() || "Not Found".equals(ctx.result())) {
+                say(ctx, pages, 404, "There is no such page; go to the list of projects.");
+            }
+        });
+    }
+
+    /** A script and htmx get the sentence alone; a browser gets a page with it. */
+    private static void say(Context context, Pages pages, int status, String sentence) {
+        context.status(status);
+        boolean page =
+                String.valueOf(context.header("Accept")).contains("text/html") && context.header("HX-Request") == null;
+        if (page) {
+            context.html(pages.draw("start/sorry.jte", Map.of("sentence", sentence)));
+        } else {
+            context.contentType("text/plain; charset=utf-8").result(sentence);
+        }
+    }
+
+    /**
+     * Where it answers.
+     *
+     * @return the address of the first page
+     */
+    public String address() {
+        return "http://localhost:" + server.port() + "/";
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+        shelf.close();
+    }
+}

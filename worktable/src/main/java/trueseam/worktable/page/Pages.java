@@ -1,0 +1,44 @@
+package trueseam.worktable.page;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.Map;
+
+/** Draws pages from templates that were made into classes by the build. Safe for use by several threads. */
+public final class Pages {
+
+    private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
+    private final String secret;
+
+    /**
+     * How pages are drawn.
+     *
+     * @param secret tells our own pages from other people's
+     */
+    public Pages(String secret) {
+        this.secret = secret;
+    }
+
+    /**
+     * What tells our own pages from other people's.
+     *
+     * @return the secret of the data folder
+     */
+    public String secret() {
+        return secret;
+    }
+
+    /**
+     * Draws a page.
+     *
+     * @param template the template, such as {@code start/page.jte}
+     * @param values its parameters by name
+     * @return HTML
+     */
+    public String draw(String template, Map<String, Object> values) {
+        StringOutput html = new StringOutput(16_384);
+        engine.render(template, values, html);
+        return html.toString();
+    }
+}

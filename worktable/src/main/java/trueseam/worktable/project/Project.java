@@ -1,0 +1,96 @@
+package trueseam.worktable.project;
+
+/**
+ * What somebody has typed and chosen about one garment for one person; everything else is worked out from it anew.
+ *
+ * @param name what she calls it
+ * @param person the person and her measures
+ * @param pattern the pattern
+ * @param chart her decisions about the needs
+ * @param trial the trial garment
+ * @param print how it is printed
+ */
+public record Project(
+        String name, PersonPart person, PatternPart pattern, ChartPart chart, TrialPart trial, PrintPart print) {
+
+    /** Parts that an older file does not have are empty. */
+    public Project {
+        name = name == null ? "" : name.strip();
+        person = person == null ? PersonPart.empty() : person;
+        pattern = pattern == null ? PatternPart.empty() : pattern;
+        chart = chart == null ? ChartPart.empty() : chart;
+        trial = trial == null ? TrialPart.empty() : trial;
+        print = print == null ? PrintPart.empty() : print;
+    }
+
+    /**
+     * A project in which nothing is known yet.
+     *
+     * @param name what she calls it
+     * @return the project
+     */
+    public static Project named(String name) {
+        return new Project(
+                name, PersonPart.empty(), PatternPart.empty(), ChartPart.empty(), TrialPart.empty(), PrintPart.empty());
+    }
+
+    /**
+     * The same with another name.
+     *
+     * @param other the name
+     * @return the project
+     */
+    public Project withName(String other) {
+        return new Project(other, person, pattern, chart, trial, print);
+    }
+
+    /**
+     * The same with other measures.
+     *
+     * @param other the person
+     * @return the project
+     */
+    public Project with(PersonPart other) {
+        return new Project(name, other, pattern, chart, trial, print);
+    }
+
+    /**
+     * The same with another pattern.
+     *
+     * @param other the pattern
+     * @return the project
+     */
+    public Project with(PatternPart other) {
+        return new Project(name, person, other, chart, trial, print);
+    }
+
+    /**
+     * The same with other decisions.
+     *
+     * @param other the decisions
+     * @return the project
+     */
+    public Project with(ChartPart other) {
+        return new Project(name, person, pattern, other, trial, print);
+    }
+
+    /**
+     * The same with other sittings.
+     *
+     * @param other the trial garment
+     * @return the project
+     */
+    public Project with(TrialPart other) {
+        return new Project(name, person, pattern, chart, other, print);
+    }
+
+    /**
+     * The same printed otherwise.
+     *
+     * @param other how it is printed
+     * @return the project
+     */
+    public Project with(PrintPart other) {
+        return new Project(name, person, pattern, chart, trial, other);
+    }
+}

@@ -1,0 +1,336 @@
+package trueseam.worktable.work;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import trueseam.drafting.Allowances;
+import trueseam.drafting.DraftFigure;
+import trueseam.drafting.garment.Garment;
+import trueseam.drafting.garment.SmallPieces;
+import trueseam.fitting.compare.FitChoices;
+import trueseam.fitting.compare.Need;
+import trueseam.fitting.plan.FitResult;
+import trueseam.fitting.plan.Fitting;
+import trueseam.fitting.sizing.NoSizeException;
+import trueseam.fitting.sizing.SizeChoice;
+import trueseam.garment.body.MissingMeasureException;
+import trueseam.garment.ease.GarmentKind;
+import trueseam.garment.finding.Finding;
+import trueseam.garment.finding.Severity;
+import trueseam.garment.length.Length;
+import trueseam.garment.length.LengthTextException;
+import trueseam.garment.measure.Measure;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.size.SizeRow;
+import trueseam.garment.size.SizeTable;
+import trueseam.intake.body.EntryRules;
+import trueseam.intake.patternfile.PatternFile;
+import trueseam.intake.patternfile.PatternReading;
+import trueseam.intake.size.SizeTables;
+import trueseam.intake.size.UnknownTableException;
+import trueseam.worktable.project.PatternPart;
+import trueseam.worktable.project.PersonPart;
+import trueseam.worktable.project.Project;
+
+/**
+ * What comes of a project, each thing worked out when it is first asked for: the body, the pattern as it is taken up, the chart, the
+ * fit. Safe for use by several threads.
+ */
+public final class Workings {
+
+    private final Project project;
+    private final UnaryOperator<String> files;
+    private final EntryRules rules;
+    private TypedBody body;
+    private TypedChoices choices;
+    private Outcome<Taken> taken;
+    private Outcome<List<Need>> needs;
+    private Outcome<FitResult> fit;
+
+    /**
+     * The workings of a project.
+     *
+     * @param project the project
+     * @param files the text of a file that was brought, by its shelf mark
+     * @param rules what is plausible for a body
+     */
+    public Workings(Project project, UnaryOperator<String> files, EntryRules rules) {
+        this.project = project;
+        this.files = files;
+        this.rules = rules;
+    }
+
+    /**
+     * What was typed.
+     *
+     * @return the project
+     */
+    public Project project() {
+        return project;
+    }
+
+    /**
+     * The body as measured on the last day.
+     *
+     * @return the body, with what cannot be read and what is doubtful
+     */
+    public synchronized TypedBody body() {
+        if (body == null) {
+            List<PersonPart.Day> days = project.person().days();
+            PersonPart.Day last = days.isEmpty() ? new PersonPart.Day("", List.of(), "") : days.get(days.size() - 1);
+            body = TypedBody.of(project.person().label(), last, rules);
+        }
+        return body;
+    }
+
+    /**
+     * The choices.
+     *
+     * @return her choices, with what cannot be read
+     */
+    public synchronized TypedChoices choices() {
+        if (choices == null) {
+            choices = TypedChoices.of(project.person(), project.chart());
+        }
+        return choices;
+    }
+
+    /**
+     * The pattern as it is taken up.
+     *
+     * @return the pattern, or why there is none
+     */
+    public synchronized Outcome<Taken> taken() {
+        if (taken == null) {
+            taken = orSentence(this::takeUp);
+        }
+        return taken;
+    }
+
+    /**
+     * The fitting chart: what would be decided, whether or not the pieces can take it.
+     *
+     * @return the needs, or why there are none
+     */
+    public synchronized Outcome<List<Need>> needs() {
+        if (needs == null) {
+            needs = ready(t -> Fitting.chart(
+                    t.pattern(), body().body(), t.row(), t.typedMm(), choices().choices()));
+        }
+        return needs;
+    }
+
+    /**
+     * The whole fit.
+     *
+     * @return the fit, or why there is none
+     */
+    public synchronized Outcome<FitResult> fit() {
+        if (fit == null) {
+            fit = ready(this::fitted);
+        }
+        return fit;
+    }
+
+    /**
+     * The same project with other decisions, without keeping them: for showing what a drag would do.
+     *
+     * @param other the choices
+     * @return the fit, or why there is none
+     */
+    public Outcome<FitResult> fitWith(FitChoices other) {
+        return ready(t -> fitted(t, other));
+    }
+
+    private FitResult fitted(Taken t) {
+        return fitted(t, choices().choices());
+    }
+
+    private FitResult fitted(Taken t, FitChoices chosen) {
+        return t.typedMm()
+                .map(typed -> Fitting.onPaper(t.pattern(), body().body(), t.row(), typed, chosen))
+                .orElseGet(() -> Fitting.fit(t.pattern(), body().body(), t.row(), chosen));
+    }
+
+    private <T> Outcome<T> ready(java.util.function.Function<Taken, T> work) {
+        Outcome<Taken> pattern = taken();
+        if (!pattern.isThere()) {
+            return pattern.reason();
+        }
+        if (body().body().readings().isEmpty()) {
+            return Outcome.missing("Nothing was measured yet; type at least one measure of the person.");
+        }
+        return orSentence(() -> Outcome.of(work.apply(pattern.get())));
+    }
+
+    /** Every exception type of our rooms carries a sentence for the user; anything else is a fault and passes on. */
+    private static <T> Outcome<T> orSentence(java.util.function.Supplier<Outcome<T>> work) {
+        try {
+            return work.get();
+        } catch (RuntimeException e) {
+            if (e.getClass().getName().startsWith("trueseam.")) {
+                return Outcome.refused(e.getMessage());
+            }
+            throw e;
+        }
+    }
+
+    private Outcome<Taken> takeUp() {
+        PatternPart part = project.pattern();
+        return switch (part.way()) {
+            case "draft" -> drafted(part);
+            case "file" -> fromFile(part);
+            case "paper" -> onPaper(part);
+            default -> Outcome.missing("There is no pattern yet; choose one on the Pattern screen.");
+        };
+    }
+
+    private Outcome<Taken> drafted(PatternPart part) {
+        if (part.garment().isEmpty()) {
+            return Outcome.missing("Choose which garment is drafted.");
+        }
+        Garment garment = garment(part.garment());
+        List<String> notes = new ArrayList<>();
+        if (part.table().equals("own")) {
+            Pattern own =
+                    withSmallPieces(garment.draft(DraftFigure.of(body().body()), Allowances.inches()), part.with());
+            return Outcome.of(new Taken(
+                    own,
+                    garment.kind(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    notes));
+        }
+        SizeTable table = SizeTables.named(part.table().isEmpty() ? "misses" : part.table());
+        Optional<SizeChoice> choice = choice(table, garment.kind(), notes);
+        String size = part.size().isEmpty() ? choice.map(c -> c.row().size()).orElse("") : part.size();
+        if (size.isEmpty()) {
+            return Outcome.missing(
+                    "The size cannot be chosen yet; measure the person's frame, or choose a size by hand. "
+                            + String.join(" ", notes));
+        }
+        SizeRow row = table.row(size);
+        Pattern pattern = withSmallPieces(garment.draft(DraftFigure.of(table, size), Allowances.inches()), part.with());
+        return Outcome.of(new Taken(
+                pattern,
+                garment.kind(),
+                Optional.of(table),
+                Optional.of(row),
+                choice.map(c -> c.besidePatternIn(row)),
+                Optional.empty(),
+                notes));
+    }
+
+    private static Pattern withSmallPieces(Pattern shell, List<String> words) {
+        Pattern pattern = shell;
+        for (String word : words) {
+            try {
+                pattern = SmallPieces.valueOf(word).addedTo(pattern);
+            } catch (IllegalArgumentException e) {
+                throw new WorkException("No " + word + " can be added to this garment: " + e.getMessage(), e);
+            }
+        }
+        return pattern;
+    }
+
+    private Outcome<Taken> fromFile(PatternPart part) {
+        if (part.file().isEmpty()) {
+            return Outcome.missing("No pattern file was brought yet.");
+        }
+        PatternReading reading = PatternFile.read(part.fileName(), files.apply(part.file()));
+        List<String> notes = new ArrayList<>();
+        for (Finding finding : reading.findings()) {
+            String said = finding.place() + ": " + finding.sentence();
+            if (finding.severity() == Severity.FAILURE) {
+                return Outcome.refused(said);
+            }
+            notes.add(said);
+        }
+        Pattern pattern = reading.pattern();
+        GarmentKind kind = Fitting.kindOf(pattern);
+        String tableName = part.table().isEmpty() ? pattern.sizeTable() : part.table();
+        Optional<SizeTable> table = Optional.empty();
+        try {
+            table = tableName.isBlank() ? Optional.empty() : Optional.of(SizeTables.named(tableName));
+        } catch (UnknownTableException e) {
+            notes.add("The pattern's size table \"" + tableName
+                    + "\" is not one of ours; the flat pattern is compared instead.");
+        }
+        String size = part.size().isEmpty() ? pattern.size() : part.size();
+        Optional<SizeRow> row =
+                table.isPresent() && !size.isBlank() ? Optional.of(table.get().row(size)) : Optional.empty();
+        Optional<SizeChoice> choice = table.flatMap(t -> choice(t, kind, notes));
+        return Outcome.of(new Taken(
+                pattern,
+                kind,
+                table,
+                row,
+                row.isPresent() ? choice.map(c -> c.besidePatternIn(row.get())) : choice,
+                Optional.empty(),
+                notes));
+    }
+
+    private Outcome<Taken> onPaper(PatternPart part) {
+        if (part.garment().isEmpty()) {
+            return Outcome.missing("Choose what garment the paper pattern is.");
+        }
+        Garment garment = garment(part.garment());
+        List<String> notes = new ArrayList<>();
+        Optional<SizeTable> table =
+                part.table().isEmpty() ? Optional.empty() : Optional.of(SizeTables.named(part.table()));
+        Optional<SizeRow> row = table.isPresent() && !part.size().isEmpty()
+                ? Optional.of(table.get().row(part.size()))
+                : Optional.empty();
+        Map<Measure, Double> typed = flat(part);
+        if (row.isEmpty() && typed.isEmpty()) {
+            return Outcome.missing(
+                    "Say the paper pattern's size table and size, or type what the tape reads on the paper.");
+        }
+        DraftFigure figure = row.isPresent() ? DraftFigure.of(table.get(), part.size()) : DraftFigure.of(body().body());
+        Optional<SizeChoice> choice = table.flatMap(t -> choice(t, garment.kind(), notes));
+        return Outcome.of(new Taken(
+                garment.draft(figure, Allowances.inches()),
+                garment.kind(),
+                table,
+                row,
+                row.isPresent() ? choice.map(c -> c.besidePatternIn(row.get())) : choice,
+                Optional.of(typed),
+                notes));
+    }
+
+    /** What can be read of the typed flat measures; the Pattern screen says what cannot. */
+    private Map<Measure, Double> flat(PatternPart part) {
+        Map<Measure, Double> typed = new EnumMap<>(Measure.class);
+        part.flat().forEach((term, text) -> {
+            try {
+                double mm = Length.parse(text, project.person().bareUnit()).mm();
+                if (mm > 0) {
+                    typed.put(Measure.named(term), mm);
+                }
+            } catch (LengthTextException e) {
+                // Said beside its field.
+            }
+        });
+        return typed;
+    }
+
+    private Optional<SizeChoice> choice(SizeTable table, GarmentKind kind, List<String> notes) {
+        try {
+            return Optional.of(
+                    SizeChoice.of(table, body().body(), kind, project.person().format()));
+        } catch (NoSizeException | MissingMeasureException e) {
+            notes.add(e.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private static Garment garment(String word) {
+        return Garment.valueOf(word.toLowerCase(Locale.ROOT).replace('-', '_'));
+    }
+}
