@@ -29,7 +29,7 @@ final class DraftedGarments {
         return all;
     }
 
-    /** Bodices with what others have in one piece in parts: a princess bodice, one with a two-piece sleeve, one with a yoke. */
+    /** Garments with what others have in one piece in parts: princess bodice, two-piece sleeve, yoke, gored skirt. */
     static List<Pattern> inParts(String... sizes) {
         List<Pattern> all = new ArrayList<>();
         for (String size : sizes) {
@@ -38,6 +38,7 @@ final class DraftedGarments {
             all.add(PanelledShells.princess(figure, ease, Allowances.inches()));
             all.add(PanelledShells.twoPieceSleeve(figure, ease, Allowances.inches()));
             all.add(PanelledShells.yoke(figure, ease, Allowances.inches()));
+            all.add(PanelledShells.gored(figure, ease, Allowances.inches()));
         }
         return all;
     }

@@ -20,7 +20,6 @@ import trueseam.fitting.work.WorkedPattern;
 import trueseam.garment.body.Side;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
-import trueseam.garment.pattern.PieceKind;
 import trueseam.garment.pattern.Sides;
 
 /**
@@ -38,9 +37,10 @@ class RepertoireMirrorTest {
     @TestFactory
     Stream<DynamicTest> everyAlterationGivesRightAndLeftTheShapeThatItGivesTheHalfPiece() {
         List<DynamicTest> tests = new ArrayList<>();
-        for (Pattern pattern : DraftedGarments.inSizes("14")) {
-            boolean upper =
-                    pattern.pieces().stream().map(Piece::kind).anyMatch(k -> k.isUpper() || k == PieceKind.SLEEVE);
+        List<Pattern> patterns = new ArrayList<>(DraftedGarments.inSizes("14"));
+        patterns.addAll(DraftedGarments.inParts("14"));
+        for (Pattern pattern : patterns) {
+            boolean upper = pattern.pieces().stream().map(Piece::kind).anyMatch(k -> k.isUpper() || k.isSleeve());
             for (Entry entry : upper ? List.<Entry>of() : Repertoire.of(pattern)) {
                 for (Variant variant : entry.variants()) {
                     for (double share : entry.isBothWays() ? new double[] {1, -1} : new double[] {1}) {

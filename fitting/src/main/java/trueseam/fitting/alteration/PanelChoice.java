@@ -7,5 +7,7 @@ public enum PanelChoice {
     /** Over both edges of the side panels; the centre panels are left alone. */
     SIDE_PANELS,
     /** Over the side seams alone, as in a garment without panels. */
-    SIDE_SEAMS
+    SIDE_SEAMS,
+    /** Over the seams between the panels alone, which hold what darts hold elsewhere; the side seams stay. */
+    PANEL_SEAMS
 }

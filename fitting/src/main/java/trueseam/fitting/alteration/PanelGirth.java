@@ -34,6 +34,7 @@ public record PanelGirth(double bustMm, double waistMm, double hipMm, HemChoice 
                     case ALL_SEAMS -> " at all seams";
                     case SIDE_PANELS -> " at the side panels";
                     case SIDE_SEAMS -> " at the side seams";
+                    case PANEL_SEAMS -> " at the panel seams";
                 };
         return new SideGirth(bustMm, waistMm, hipMm, hem).title().replace(" at the side seams", where);
     }
@@ -76,8 +77,12 @@ public record PanelGirth(double bustMm, double waistMm, double hipMm, HemChoice 
         boolean side = piece.firstOf(EdgeRole.SIDE).isPresent();
         for (Edge edge : isBody(piece) ? piece.edges() : List.<Edge>of()) {
             boolean panel = edge.role() == EdgeRole.PANEL
-                    && (seams == PanelChoice.ALL_SEAMS || (seams == PanelChoice.SIDE_PANELS && side));
-            if (panel || edge.role() == EdgeRole.SIDE) {
+                    && switch (seams) {
+                        case ALL_SEAMS, PANEL_SEAMS -> true;
+                        case SIDE_PANELS -> side;
+                        case SIDE_SEAMS -> false;
+                    };
+            if (panel || (edge.role() == EdgeRole.SIDE && seams != PanelChoice.PANEL_SEAMS)) {
                 all.add(edge);
             }
         }

@@ -107,6 +107,19 @@ public record Entry(
      * @return what the entry is written with
      */
     public static EntryBuilder named(String name, Family family, Stage stage, PieceKind... on) {
-        return new EntryBuilder(name, family, stage, Set.of(on));
+        return named(name, family, stage, Set.of(on));
+    }
+
+    /**
+     * Begins an entry.
+     *
+     * @param name its name
+     * @param family the part of the wardrobe
+     * @param stage when it is done
+     * @param on the pieces that must be there
+     * @return what the entry is written with
+     */
+    public static EntryBuilder named(String name, Family family, Stage stage, Set<PieceKind> on) {
+        return new EntryBuilder(name, family, stage, on);
     }
 }

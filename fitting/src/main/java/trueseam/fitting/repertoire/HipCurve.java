@@ -19,6 +19,8 @@ final class HipCurve {
             Stage.WIDTH,
             PieceKind.SKIRT_FRONT,
             PieceKind.SKIRT_BACK,
+            PieceKind.SKIRT_SIDE_FRONT,
+            PieceKind.SKIRT_SIDE_BACK,
             PieceKind.DRESS_FRONT,
             PieceKind.DRESS_BACK));
 
@@ -49,6 +51,8 @@ final class HipCurve {
         Set<PieceKind> kinds = EnumSet.of(
                 PieceKind.SKIRT_FRONT,
                 PieceKind.SKIRT_BACK,
+                PieceKind.SKIRT_SIDE_FRONT,
+                PieceKind.SKIRT_SIDE_BACK,
                 PieceKind.DRESS_FRONT,
                 PieceKind.DRESS_BACK,
                 PieceKind.TROUSER_FRONT,

@@ -2,7 +2,6 @@ package trueseam.fitting.repertoire;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.tissue.Direction;
 import trueseam.fitting.tissue.JoinForm;
@@ -22,20 +21,21 @@ import trueseam.geometry.Motion;
 /** One hip higher, or one leg longer: the waist of that side rises at the side seam, to nothing at the centres. */
 final class RaisedSide {
 
-    static final Entry SKIRT = Entry.named(
-                    "one hip higher", Family.SKIRT, Stage.LENGTH, PieceKind.SKIRT_FRONT, PieceKind.SKIRT_BACK)
+    static final Entry SKIRT = Entry.named("one hip higher", Family.SKIRT, Stage.LENGTH, Gore.SKIRTS)
             .calledForBy(Measure.WAIST_TO_HIP)
             .folds("the hem tilts; the skirt swings to one side; folds run from one hip to the other side of the waist")
             .amount("raises the waist at this side", "lowers the waist at this side")
             .moves("the waist of one side and its side seam above the hip")
-            .sharing("the full amount at the side seam, front and back alike, to nothing at the centres")
+            .sharing(
+                    "the full amount at the side seam, front and back alike, to nothing at the centres; each gore by its place")
             .pin("waist at the centre")
             .stays(Stay.all(EdgeRole.WAIST), Stay.all(EdgeRole.HEM), Stay.all(EdgeRole.CENTRE))
             .alsoStays("the other side; the pieces can no longer be cut double")
-            .trued("the side is drawn anew from hip to waist, front and back of one length")
+            .trued(
+                    "the side, and in gores the seams between them, are drawn anew from hip to waist, both edges of one length")
             .source("common practice")
             .amounts(12.7, 25.4)
-            .doneBy((pattern, mm) -> work(pattern, SkirtGirth.SKIRTS, mm));
+            .doneBy(GoreTilt::raiseSide);
 
     static final Entry TROUSERS = Entry.named(
                     "one leg long", Family.TROUSERS, Stage.LENGTH, PieceKind.TROUSER_FRONT, PieceKind.TROUSER_BACK)
@@ -54,14 +54,14 @@ final class RaisedSide {
             .trued("the outseam is drawn anew from hip to waist, front and back of one length")
             .source("web:pantsbook (at the waist and not at the hem)")
             .amounts(9.525, 19.05)
-            .doneBy((pattern, mm) -> work(pattern, TrouserGirth.TROUSERS, mm));
+            .doneBy(RaisedSide::raiseLeg);
 
     private RaisedSide() {}
 
     /** Front and back sides get one length: that of the one that needs most. */
-    private static List<PieceWork> work(Pattern pattern, Set<PieceKind> kinds, double mm) {
+    private static List<PieceWork> raiseLeg(Pattern pattern, double mm) {
         List<Piece> pieces =
-                pattern.pieces().stream().filter(p -> kinds.contains(p.kind())).toList();
+                pattern.pieces().stream().filter(p -> p.kind().isTrouser()).toList();
         double sideMm = 0;
         for (Piece piece : pieces) {
             sideMm = Math.max(sideMm, gentleMm(piece, mm));

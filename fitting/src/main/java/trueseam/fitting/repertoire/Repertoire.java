@@ -70,6 +70,7 @@ public final class Repertoire {
             RaisedSide.SKIRT,
             RaisedSide.TROUSERS,
             FullAbdomen.SKIRT,
+            GorePlait.ENTRY,
             FullAbdomen.TROUSERS,
             LargeSeat.ENTRY,
             CrotchSeam.DEPTH,
@@ -165,13 +166,20 @@ public final class Repertoire {
         return wholes;
     }
 
-    /** An entry is written for whole pieces; one that changes the armhole needs a sleeve in one piece to follow it. */
+    /**
+     * An entry is carried out on the parts that it names itself; one written for a whole piece is not carried out on its parts. One that
+     * changes the armhole needs a sleeve in one piece to follow it.
+     */
     static boolean isForWhole(Entry entry, Set<PieceKind> inParts) {
         boolean sleeveFollows = entry.lengthens().contains(EdgeRole.ARMHOLE)
                 || entry.variants().stream()
                         .anyMatch(variant -> variant.lengthens().contains(EdgeRole.ARMHOLE));
-        return entry.on().stream().noneMatch(inParts::contains)
+        return entry.on().stream().allMatch(kind -> !inParts.contains(kind) || namesPartsOf(entry, kind))
                 && !(sleeveFollows && inParts.contains(PieceKind.SLEEVE));
+    }
+
+    private static boolean namesPartsOf(Entry entry, PieceKind whole) {
+        return entry.on().stream().anyMatch(kind -> kind.isPart() && kind.whole() == whole);
     }
 
     /**

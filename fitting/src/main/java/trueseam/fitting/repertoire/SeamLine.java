@@ -37,8 +37,12 @@ final class SeamLine {
     private final boolean upwards;
 
     SeamLine(Piece piece, EdgeRole role) {
+        this(piece, piece.only(role));
+    }
+
+    SeamLine(Piece piece, Edge edge) {
         this.piece = piece;
-        this.edge = piece.only(role);
+        this.edge = edge;
         this.upwards = edge.path().end().y() > edge.path().start().y();
     }
 
@@ -132,6 +136,12 @@ final class SeamLine {
                 return;
             }
         }
+    }
+
+    /** How far inside the line of its direction at a place that stays the end of it comes to lie that swings; minus is outside: hollow. */
+    double bulgeMm(Place stays, Place swings, Motion swing) {
+        Vec reach = swing.apply(swings.on(piece)).minus(stays.on(piece));
+        return outward() * upwardsAt(stays).unit().cross(reach);
     }
 
     /** How long the gentle line is from a place that stays up to one that swings. */

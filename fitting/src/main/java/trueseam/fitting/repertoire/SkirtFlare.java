@@ -3,6 +3,9 @@ package trueseam.fitting.repertoire;
 import java.util.EnumSet;
 import java.util.List;
 import trueseam.fitting.alteration.AlterationException;
+import trueseam.fitting.alteration.PanelChoice;
+import trueseam.fitting.alteration.PanelGirth;
+import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Spot;
@@ -13,6 +16,7 @@ import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.LevelName;
+import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
 import trueseam.geometry.PathPlace;
@@ -22,13 +26,14 @@ import trueseam.geometry.Vec;
 /** Hem sweep of a skirt that is too narrow or too wide at the bottom: at the side seams, or by a cut from the hem to the dart. */
 final class SkirtFlare {
 
-    static final Entry ENTRY = Entry.named(
-                    "hem sweep", Family.SKIRT, Stage.WIDTH, PieceKind.SKIRT_FRONT, PieceKind.SKIRT_BACK)
+    static final Entry ENTRY = Entry.named("hem sweep", Family.SKIRT, Stage.WIDTH, Gore.SKIRTS)
             .folds("the hem binds in walking", "the skirt cups in below the seat although the hip fits")
             .amount("flares the skirt towards the hem", "narrows the skirt towards the hem")
-            .moves("the side seams below the hip, or the skirt from the hem to the waist dart")
-            .sharing("N/4 on each of four side edges, or N/4 in each of the four cuts")
-            .pin("hip point; for the cut: point of the waist dart")
+            .moves(
+                    "the side seams below the hip, or the skirt from the hem to the waist dart; in gores the seams between them")
+            .sharing(
+                    "N/4 on each of four side edges, or N/4 in each of the four cuts; in gores N/2k over k seams between them")
+            .pin("hip point; for the cut: point of the waist dart; in gores the hip at each seam")
             .stays(Stay.all(EdgeRole.SIDE), Stay.all(EdgeRole.WAIST), Stay.all(EdgeRole.CENTRE))
             .alsoStays("waist and hip; with the cut the hip grows a little, by what the dart gives up above it")
             .trued("the hem at the side; the side is blended at the hip")
@@ -37,11 +42,18 @@ final class SkirtFlare {
             .variant(
                     "side seams",
                     "the usual way, up to about an inch on each edge",
-                    Maker.each(SkirtGirth.SKIRTS, SkirtFlare::atSide))
+                    Maker.each(
+                            EnumSet.of(
+                                    PieceKind.SKIRT_FRONT,
+                                    PieceKind.SKIRT_BACK,
+                                    PieceKind.SKIRT_SIDE_FRONT,
+                                    PieceKind.SKIRT_SIDE_BACK),
+                            SkirtFlare::atSide))
             .variant(
                     "from the dart",
-                    "for more, so that the flare does not stand at the sides alone; the waist dart gives what opens",
-                    Maker.each(SkirtGirth.SKIRTS, SkirtFlare::fromDart))
+                    "for more, so that the flare does not stand at the sides alone; the waist dart gives what opens; in gores the"
+                            + " seams between them are flared",
+                    SkirtFlare::inside)
             .written();
 
     static final Entry DRESS = Entry.named(
@@ -68,6 +80,26 @@ final class SkirtFlare {
         SeamLine side = new SeamLine(piece, EdgeRole.SIDE);
         side.swing(list, side.at(LevelName.HIP, "hip point"), side.bottom("side hem"), mm / 4);
         side.joinBeside(list, EdgeRole.HEM, false);
+    }
+
+    private static List<PieceWork> inside(Pattern pattern, double mm) {
+        if (!PanelGirth.isPanelled(pattern)) {
+            return Maker.each(SkirtGirth.SKIRTS, SkirtFlare::fromDart).work(pattern, mm);
+        }
+        int edges = PanelGirth.cutEdges(pattern, PanelChoice.PANEL_SEAMS);
+        return Maker.each(Gore.SKIRTS, (list, piece, all) -> atPanels(list, piece, all / edges))
+                .work(pattern, mm);
+    }
+
+    private static void atPanels(StepList list, Piece piece, double outMm) {
+        for (Edge edge : piece.edgesOf(EdgeRole.PANEL)) {
+            SeamLine seam = new SeamLine(piece, edge);
+            if (!list.isEmpty()) {
+                list.add(new Step.LayBack());
+            }
+            seam.swing(list, seam.at(LevelName.HIP, "hip, " + edge.name()), seam.bottom("hem, " + edge.name()), outMm);
+            seam.joinBeside(list, EdgeRole.HEM, false);
+        }
     }
 
     private static void fromDart(StepList list, Piece piece, double mm) {

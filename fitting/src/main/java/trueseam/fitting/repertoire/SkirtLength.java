@@ -13,7 +13,6 @@ import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Piece;
-import trueseam.garment.pattern.PieceKind;
 import trueseam.geometry.Vec;
 
 /** Length of a skirt: at its line below the hip, at the hem, or half at either. */
@@ -25,8 +24,7 @@ final class SkirtLength {
     /** How much of the hem beside a corner is drawn new. */
     private static final double CORNER_MM = 40;
 
-    static final Entry ENTRY = Entry.named(
-                    "skirt length", Family.SKIRT, Stage.LENGTH, PieceKind.SKIRT_FRONT, PieceKind.SKIRT_BACK)
+    static final Entry ENTRY = Entry.named("skirt length", Family.SKIRT, Stage.LENGTH, Gore.SKIRTS)
             .solvedFor(Measure.SKIRT_LENGTH)
             .folds("the hem hangs too high or too low all round")
             .amount("lengthens", "shortens")
@@ -49,12 +47,11 @@ final class SkirtLength {
     private SkirtLength() {}
 
     private static Maker atLine() {
-        return (pattern, mm) ->
-                new LengthAtLine("Skirt length", LevelName.SKIRT_LENGTH, SkirtGirth.SKIRTS, mm).work(pattern);
+        return (pattern, mm) -> new LengthAtLine("Skirt length", LevelName.SKIRT_LENGTH, Gore.SKIRTS, mm).work(pattern);
     }
 
     private static Maker atHem() {
-        return Maker.each(SkirtGirth.SKIRTS, SkirtLength::lowerHem);
+        return Maker.each(Gore.SKIRTS, SkirtLength::lowerHem);
     }
 
     /** The hem slides down; each seam that meets it is lengthened in its own direction. */
@@ -66,8 +63,10 @@ final class SkirtLength {
         list.join(hem.name(), 0, reach, JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
         list.join(
                 hem.name(), hem.length() - reach, hem.length(), JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
-        for (EdgeRole role : List.of(EdgeRole.SIDE, EdgeRole.CENTRE)) {
-            lengthen(list, new SeamLine(piece, role), mm);
+        for (EdgeRole role : List.of(EdgeRole.SIDE, EdgeRole.CENTRE, EdgeRole.PANEL)) {
+            for (Edge seam : piece.edgesOf(role)) {
+                lengthen(list, new SeamLine(piece, seam), mm);
+            }
         }
     }
 
