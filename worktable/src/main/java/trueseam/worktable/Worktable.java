@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.slf4j.LoggerFactory;
+import trueseam.worktable.chart.ChartScreen;
 import trueseam.worktable.page.Desk;
 import trueseam.worktable.page.Pages;
 import trueseam.worktable.page.Routes;
@@ -69,7 +70,7 @@ public final class Worktable implements AutoCloseable {
     }
 
     private static List<Screen> screens() {
-        return List.of(new History(), new PatternScreen());
+        return List.of(new History(), new PatternScreen(), new ChartScreen());
     }
 
     private static void settings(JavalinConfig config) {

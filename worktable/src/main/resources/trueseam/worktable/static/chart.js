@@ -1,1 +1,1 @@
-/* The chart screen. */
+export {};

@@ -14,6 +14,7 @@ import java.util.function.BooleanSupplier;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -85,6 +86,20 @@ public final class Browser implements AutoCloseable {
         return driver.getCurrentUrl().replaceAll(".*/p/([^/]+)/.*", "$1");
     }
 
+    /** Puts a project on the shelf, as if it had been typed on another day, and says its mark. */
+    public String put(trueseam.worktable.project.Project project) {
+        String id = java.util.UUID.randomUUID().toString().replace("-", "");
+        try {
+            Files.writeString(
+                    data.resolve("projects").resolve(id + ".json"),
+                    new com.fasterxml.jackson.databind.ObjectMapper()
+                            .writeValueAsString(trueseam.worktable.project.Kept.begun(project)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return id;
+    }
+
     /** The one element of a selector; waits until it is there. */
     public WebElement find(String css) {
         return new WebDriverWait(driver, Duration.ofSeconds(10)).until(d -> d.findElement(By.cssSelector(css)));
@@ -122,10 +137,10 @@ public final class Browser implements AutoCloseable {
                                 "return (document.documentElement.dataset.waiting || '0') === '0' && document.readyState === 'complete'")));
     }
 
-    /** Types into an emptied field. */
+    /** Types over what a field has, by hand: clearing it first would be a change of its own. */
     public void type(String css, CharSequence... keys) {
         WebElement field = find(css);
-        field.clear();
+        field.sendKeys(Keys.chord(Keys.CONTROL, "a"));
         field.sendKeys(keys);
         settled();
     }
