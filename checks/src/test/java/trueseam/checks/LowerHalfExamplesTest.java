@@ -266,4 +266,30 @@ class LowerHalfExamplesTest {
         }
         assertThat(gained(before, after, Measure.KNEE_GIRTH)).isCloseTo(0, within(0.3));
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"from the knee", "from the calf"})
+    void aHemThatTheFootWillNotPassIsWidenedToHeelAndInstepAndAHalfInch(String way) {
+        // Section 4.3, instep; NM209 and common practice: the hem must pass heel and instep, + 1/2. The largest heel
+        // and ankle
+        // circumference of the surveyed women, 376 mm (Gordon and others 2014, data/bodies/ansur2-summary.csv), on size
+        // 6.
+        Pattern before = Shells.trousers(DraftFigure.of(SizeTables.named("misses"), "6"), DraftEase.fitted());
+        double passes = 376 + 0.5 * IN;
+        double lacks = passes - hemMm(before);
+        assertThat(lacks).isPositive();
+        Pattern after = done(before, "instep", way, lacks);
+        assertThat(hemMm(after)).isCloseTo(passes, within(0.5));
+        // Blending at the pin moves the girth there by a hair.
+        assertThat(gained(before, after, Measure.KNEE_GIRTH)).isCloseTo(0, within(0.3));
+        if (way.equals("from the calf")) {
+            assertThat(gained(before, after, Measure.CALF_GIRTH)).isCloseTo(0, within(1.0));
+        }
+    }
+
+    private static double hemMm(Pattern pattern) {
+        return pattern.pieces().stream()
+                .mapToDouble(piece -> piece.only(EdgeRole.HEM).length())
+                .sum();
+    }
 }

@@ -101,6 +101,8 @@ class RepertoireDocumentTest {
                 "knee",
                 "calf",
                 "trouser hem width",
+                "instep",
+                "plait for the abdomen",
                 "knock knee",
                 "bow leg",
                 "leg length above the knee",

@@ -96,7 +96,7 @@ final class LegSeams {
 
     static final Entry HEM = entry("trouser hem width")
             .calledForBy(Measure.ANKLE_GIRTH)
-            .folds("the foot will not pass the hem, or the hem hides the shoe")
+            .folds("the hem stands off the shoe or hides it", "the hem is narrower than the style shows")
             .amount("makes the hem wider", "makes the hem narrower")
             .moves("outseam and inseam from the knee to the hem")
             .sharing("N/4 on each of four edges of a leg")
@@ -107,6 +107,30 @@ final class LegSeams {
             .source("common practice")
             .amounts(38.1, 76.2)
             .doneBy(both(seam -> seam.at(LevelName.KNEE, "knee"), seam -> seam.bottom("hem corner")));
+
+    static final Entry INSTEP = entry("instep")
+            .calledForBy(Measure.ANKLE_GIRTH)
+            .folds("the foot will not pass the hem, or only with the shoe off")
+            .amount("widens the hem by what it lacks for heel and instep to pass", "")
+            .moves("outseam and inseam above the hem")
+            .sharing(
+                    "N/4 on each of four edges of a leg; the hem should measure heel and instep together and 1/2 in more")
+            .pin("knee, or calf")
+            .stays(Stay.all(EdgeRole.SIDE), Stay.all(EdgeRole.INSEAM), Stay.all(EdgeRole.CROTCH))
+            .alsoStays("the knee; the grain stays in the middle of the leg")
+            .trued("both seams are blended at the pin; the hem at its ends")
+            .source("NM209 (the hem must pass heel and instep); the 1/2 in and both ways common practice")
+            .amounts(25.4, 50.8)
+            .variant(
+                    "from the knee",
+                    "the usual way, so that the leg widens evenly; where the hem must stay narrow alter nothing and leave the"
+                            + " outseam open for a placket, at least half as long as what the hem lacks",
+                    both(seam -> seam.at(LevelName.KNEE, "knee"), seam -> seam.bottom("hem corner")))
+            .variant(
+                    "from the calf",
+                    "where the leg must stay narrow to the calf",
+                    both(LegSeams::calf, seam -> seam.bottom("hem corner")))
+            .written();
 
     private LegSeams() {}
 

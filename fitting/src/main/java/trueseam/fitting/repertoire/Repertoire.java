@@ -86,6 +86,7 @@ public final class Repertoire {
             LegSeams.KNEE,
             LegSeams.CALF,
             LegSeams.HEM,
+            LegSeams.INSTEP,
             LegSwing.KNOCK_KNEE,
             LegSwing.BOW_LEG,
             LegSwing.LENGTH,
