@@ -16,6 +16,7 @@ import trueseam.app.command.MeasureCommand;
 import trueseam.app.command.OpenCommand;
 import trueseam.app.command.PrintCommand;
 import trueseam.app.command.SizeCommand;
+import trueseam.app.command.StandingCommand;
 import trueseam.app.command.WalkCommand;
 
 /**
@@ -36,6 +37,7 @@ import trueseam.app.command.WalkCommand;
             FitCommand.class,
             PrintCommand.class,
             AlterationsCommand.class,
+            StandingCommand.class,
             OpenCommand.class
         },
         footer = {

@@ -14,7 +14,6 @@ import trueseam.app.input.Columns;
 import trueseam.app.input.FitInput;
 import trueseam.app.input.Json;
 import trueseam.fitting.compare.Need;
-import trueseam.fitting.plan.Fitting;
 import trueseam.fitting.sizing.SizeChoice;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.length.LengthFormat;
@@ -40,11 +39,16 @@ public final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         FitInput.Case fit = input.read(spec.commandLine().getErr());
-        List<Need> needs = Fitting.chart(fit.pattern(), fit.body(), fit.size(), fit.typedMm(), fit.choices());
+        List<Need> needs = fit.chart();
         if (input.units().json()) {
             Map<String, Object> json = new LinkedHashMap<>();
             json.put("size", fit.choice().map(CompareCommand::json).orElse(null));
             json.put("needs", json(needs));
+            json.put(
+                    "standing",
+                    fit.findings().stream()
+                            .map(f -> f.place() + ": " + f.sentence())
+                            .toList());
             out.println(Json.write(json));
             return 0;
         }
@@ -65,6 +69,7 @@ public final class CompareCommand implements Callable<Integer> {
                     need.decision().verdict().word() + ": " + need.decision().reason());
         }
         out.print(table.text());
+        fit.findings().forEach(f -> out.println(f.place() + ": " + f.sentence()));
         return 0;
     }
 

@@ -27,6 +27,7 @@ import trueseam.output.chart.FittingChart;
 import trueseam.output.print.FullSizePrint;
 import trueseam.output.print.PrintOptions;
 import trueseam.output.report.FitSummary;
+import trueseam.output.report.Occasion;
 import trueseam.output.report.ReportJson;
 import trueseam.output.steps.StepSheet;
 import trueseam.output.strips.TapeOnStrips;
@@ -42,6 +43,7 @@ import trueseam.output.strips.TapeOnStrips;
             "  trueseam fit --body anna.csv --pattern bodice.svg --out fitted",
             "  trueseam fit --body anna.csv --paper-only skirt --table misses --size 14 --out fitted",
             "  trueseam fit --body anna.csv --paper-only bodice --flat \"bust girth=39 in\" --out fitted",
+            "  trueseam fit --body anna.csv --pattern blouse.svg --standing fitted/report.json --out blouse",
             "",
             "Print page one first, measure both test squares, and cut a trial garment before the good cloth."
         })
@@ -63,6 +65,13 @@ public final class FitCommand implements Callable<Integer> {
     private String label;
 
     @Option(
+            names = "--worn",
+            description =
+                    "Write down that a garment from these pieces was worn, or its trial garment tried on, and found right: its"
+                            + " amounts then count more as standing alterations of the next pattern.")
+    private boolean worn;
+
+    @Option(
             names = "--out",
             paramLabel = "FOLDER",
             required = true,
@@ -77,7 +86,7 @@ public final class FitCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter say = spec.commandLine().getOut();
         FitInput.Case asked = input.read(spec.commandLine().getErr());
-        FitResult fit = fitted(asked, asked.choices());
+        FitResult fit = fitted(asked, asked.choices()).saying(asked.findings());
         PrintOptions print = PrintOptions.usual(
                 paper.fullSize(input.units().bareUnit()),
                 input.units().format(),
@@ -90,7 +99,8 @@ public final class FitCommand implements Callable<Integer> {
         var steps = together.make(() -> StepSheet.pdf(fit, sheets));
         FittingChart chart = FittingChart.of(
                 fit, asked.choice(), otherCap(asked, fit, spec.commandLine().getErr()));
-        String json = ReportJson.text(chart);
+        String json =
+                ReportJson.text(chart, new Occasion(Optional.of(input.earlier().today()), worn, asked.requests()));
         new OutputFiles()
                 .add(
                         out.resolve("altered.svg"),

@@ -12,11 +12,16 @@ import trueseam.drafting.Allowances;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.garment.Garment;
 import trueseam.fitting.compare.FitChoices;
+import trueseam.fitting.compare.Need;
 import trueseam.fitting.plan.Fitting;
+import trueseam.fitting.repertoire.Request;
 import trueseam.fitting.sizing.NoSizeException;
 import trueseam.fitting.sizing.SizeChoice;
+import trueseam.fitting.standing.StandingWords;
+import trueseam.fitting.standing.TakenUp;
 import trueseam.garment.body.Body;
 import trueseam.garment.ease.GarmentKind;
+import trueseam.garment.finding.Finding;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.size.SizeRow;
@@ -69,6 +74,9 @@ public final class FitInput {
     private ChoiceOptions choices;
 
     @Mixin
+    private EarlierOption earlier;
+
+    @Mixin
     private UnitsOption units;
 
     /** For the command line. */
@@ -83,6 +91,8 @@ public final class FitInput {
      * @param typedMm what was typed of a paper pattern; absent where there is a digital one
      * @param choices the choices
      * @param choice the size that would be chosen for this body, if a table is known
+     * @param requests the alterations by name that earlier patterns asked for
+     * @param findings what is to be said of the earlier patterns
      */
     public record Case(
             Pattern pattern,
@@ -90,7 +100,29 @@ public final class FitInput {
             Optional<SizeRow> size,
             Optional<Map<Measure, Double>> typedMm,
             FitChoices choices,
-            Optional<SizeChoice> choice) {}
+            Optional<SizeChoice> choice,
+            List<Request> requests,
+            List<Finding> findings) {
+
+        // Immutable.
+        public Case {
+            requests = List.copyOf(requests);
+            findings = List.copyOf(findings);
+        }
+
+        private Case with(TakenUp taken) {
+            return new Case(pattern, body, size, typedMm, taken.choices(), choice, taken.requests(), taken.findings());
+        }
+
+        /**
+         * The fitting chart alone, before anything is altered.
+         *
+         * @return a line a measure
+         */
+        public List<Need> chart() {
+            return Fitting.chart(pattern, body, size, typedMm, choices);
+        }
+    }
 
     /**
      * How lengths are shown.
@@ -112,7 +144,25 @@ public final class FitInput {
         var bodyFile = body.read(units.bareUnit());
         bodyFile.findings().forEach(f -> err.println(f.place() + ": " + f.sentence()));
         FitChoices chosen = choices.choices(units);
-        return paperOnly == null ? digital(bodyFile.body(), chosen, err) : onPaper(bodyFile.body(), chosen);
+        Case open = paperOnly == null ? digital(bodyFile.body(), chosen, err) : onPaper(bodyFile.body(), chosen);
+        return earlier.standing(Optional.of(open.body()))
+                .map(standing -> TakenUp.of(
+                        standing,
+                        open.chart(),
+                        open.pattern(),
+                        chosen,
+                        new StandingWords(units.format(), earlier.today())))
+                .map(open::with)
+                .orElse(open);
+    }
+
+    /**
+     * The day and the earlier reports.
+     *
+     * @return the option
+     */
+    public EarlierOption earlier() {
+        return earlier;
     }
 
     private Case digital(Body person, FitChoices chosen, PrintWriter err) {
@@ -125,7 +175,14 @@ public final class FitInput {
         Optional<SizeRow> row =
                 sizes.isPresent() && !label.isBlank() ? Optional.of(sizes.get().row(label)) : Optional.empty();
         return new Case(
-                read, person, row, Optional.empty(), chosen, choice(sizes, person, Fitting.kindOf(read), chosen, row));
+                read,
+                person,
+                row,
+                Optional.empty(),
+                chosen,
+                choice(sizes, person, Fitting.kindOf(read), chosen, row),
+                List.of(),
+                List.of());
     }
 
     private static Optional<SizeTable> statedTable(Pattern pattern, PrintWriter err) {
@@ -163,7 +220,9 @@ public final class FitInput {
                 row,
                 Optional.of(typed),
                 chosen,
-                choice(sizes, person, paperOnly.kind(), chosen, row));
+                choice(sizes, person, paperOnly.kind(), chosen, row),
+                List.of(),
+                List.of());
     }
 
     private Map<Measure, Double> typed() {

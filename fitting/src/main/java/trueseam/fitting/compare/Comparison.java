@@ -194,6 +194,26 @@ public final class Comparison {
         if (overrule instanceof Overrule.Alter) {
             return altered(need, need.needMm(), "Altered by the whole difference, as you decided.", true);
         }
+        if (overrule instanceof Overrule.Standing standing) {
+            return asBefore(need, standing);
+        }
+        return byRule(need);
+    }
+
+    /** As earlier patterns agree: in place of the rule's amount, never on top of it. */
+    private Decision asBefore(Need need, Overrule.Standing standing) {
+        if (standing.mm().isEmpty()) {
+            Decision rule = byRule(need);
+            return new Decision(rule.verdict(), rule.amountMm(), rule.reason() + " " + standing.words(), false);
+        }
+        double mm = standing.mm().getAsDouble();
+        return mm == 0
+                ? new Decision(Verdict.LEAVE, 0, standing.words(), true)
+                : altered(need, mm, standing.words(), true);
+    }
+
+    private Decision byRule(Need need) {
+        LengthFormat show = choices.show();
         double leave = choices.rule().leaveMm(need.measure(), choices.looseness());
         double had = need.easeMm() - need.needMm();
         boolean tooTight =

@@ -202,4 +202,15 @@ public record FitChoices(
                 requests,
                 show);
     }
+
+    /**
+     * Whether a measure is decided as earlier patterns agree.
+     *
+     * @param measure the measure
+     * @return true if standing evidence took the place of the rule
+     */
+    public boolean isStanding(Measure measure) {
+        return overrules.get(measure) instanceof Overrule.Standing standing
+                && standing.mm().isPresent();
+    }
 }

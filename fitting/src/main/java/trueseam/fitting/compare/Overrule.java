@@ -1,5 +1,7 @@
 package trueseam.fitting.compare;
 
+import java.util.OptionalDouble;
+
 /** The dressmaker's own decision about one measure; it goes before every rule. */
 public sealed interface Overrule {
 
@@ -15,4 +17,12 @@ public sealed interface Overrule {
      * @param mm total, plus for larger
      */
     record Amount(double mm) implements Overrule {}
+
+    /**
+     * Do as her earlier patterns agree: by an amount, or as the rule says where that comes to the same.
+     *
+     * @param mm total, plus for larger, 0 to leave it; nothing where the rule's own decision agrees
+     * @param words the evidence, for the chart
+     */
+    record Standing(OptionalDouble mm, String words) implements Overrule {}
 }

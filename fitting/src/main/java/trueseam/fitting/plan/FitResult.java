@@ -1,5 +1,6 @@
 package trueseam.fitting.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trueseam.fitting.compare.FitChoices;
@@ -45,5 +46,17 @@ public record FitResult(
         needs = List.copyOf(needs);
         changes = List.copyOf(changes);
         findings = List.copyOf(findings);
+    }
+
+    /**
+     * The same fit with more to say to the dressmaker.
+     *
+     * @param more findings, put after those of the fit
+     * @return the fit
+     */
+    public FitResult saying(List<Finding> more) {
+        List<Finding> all = new ArrayList<>(findings);
+        all.addAll(more);
+        return new FitResult(body, kind, size, choices, needs, changes, amounts, worked, report, all, schematic);
     }
 }

@@ -217,7 +217,7 @@ public final class Repertoire {
         for (GarmentKind kind : GarmentKind.values()) {
             Map<Measure, List<Entry>> byMeasure = new EnumMap<>(Measure.class);
             for (Entry entry : ALL) {
-                if (entry.solved() && entry.on().stream().anyMatch(piece -> belongs(piece, kind))) {
+                if (entry.solved() && isFor(entry, kind)) {
                     byMeasure
                             .computeIfAbsent(entry.measures().get(0), measure -> new ArrayList<>())
                             .add(entry);
@@ -226,6 +226,17 @@ public final class Repertoire {
             all.put(kind, Collections.unmodifiableMap(byMeasure));
         }
         return Collections.unmodifiableMap(all);
+    }
+
+    /**
+     * Whether an alteration is one of a garment.
+     *
+     * @param entry the alteration
+     * @param kind the garment
+     * @return true if one of its pieces belongs to that garment
+     */
+    public static boolean isFor(Entry entry, GarmentKind kind) {
+        return entry.on().stream().anyMatch(piece -> belongs(piece, kind));
     }
 
     private static boolean belongs(PieceKind piece, GarmentKind kind) {

@@ -118,7 +118,7 @@ public final class ChartSheet {
         Need need = line.need();
         boolean altered = need.decision().isAltered();
         String error = line.isNearTheTapesError() ? "tape \u00b1" + show.show(need.measuringErrorMm()) : "";
-        String verdict = MeasureWords.capital(line.verdict()) + (need.decision().overruled() ? " (your decision)" : "");
+        String verdict = MeasureWords.capital(line.verdict()) + decidedBy(need);
         return List.of(
                 Cell.of(line.label(), need.measure().term()).heavier(),
                 Cell.of(show.show(need.body().mm()) + footnote(line), sides(line)),
@@ -133,6 +133,13 @@ public final class ChartSheet {
                         .map(change -> Cell.of(ruler.showSigned(change.perEdgeMm()), change.sharedOver()))
                         .orElse(Cell.of("")),
                 after(line));
+    }
+
+    private String decidedBy(Need need) {
+        if (!need.decision().overruled()) {
+            return "";
+        }
+        return fit.choices().isStanding(need.measure()) ? " (standing)" : " (your decision)";
     }
 
     private Cell after(ChartLine line) {

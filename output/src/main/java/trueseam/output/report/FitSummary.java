@@ -109,12 +109,19 @@ public final class FitSummary {
                 show.show(need.body().mm()),
                 paper(need),
                 show.showSigned(need.needMm()),
-                line.verdict() + (need.decision().overruled() ? " (yours)" : ""),
+                line.verdict() + decidedBy(need),
                 line.change()
                         .map(change -> ruler.showSigned(change.perEdgeMm())
                                 + (change.edges() > 1 ? " at " + change.edges() : ""))
                         .orElse("-"),
                 after(line));
+    }
+
+    private String decidedBy(Need need) {
+        if (!need.decision().overruled()) {
+            return "";
+        }
+        return chart.fit().choices().isStanding(need.measure()) ? " (standing)" : " (yours)";
     }
 
     private String paper(Need need) {

@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
  *
  * @param format always {@code trueseam fit report}
  * @param version of this shape: raised when a key changes its meaning or goes away
+ * @param made the day of the fit, such as {@code 2026-03-09}
+ * @param worn whether the result was worn, or its trial garment tried on, and found right
  * @param pattern the pattern
  * @param schematic whether the pieces only show the steps
  * @param garment the kind of garment
@@ -16,6 +18,7 @@ import java.util.OptionalDouble;
  * @param size the size that was compared with
  * @param sizeChoice why this size
  * @param choices what was chosen
+ * @param alterations alterations that were asked for by name
  * @param needs the fitting chart
  * @param changes how the amounts are shared
  * @param amountsUsedMm what each alteration was given so that the measures come out right
@@ -30,6 +33,8 @@ import java.util.OptionalDouble;
 record ReportFigures(
         String format,
         int version,
+        Optional<String> made,
+        boolean worn,
         PatternFigure pattern,
         boolean schematic,
         String garment,
@@ -37,6 +42,7 @@ record ReportFigures(
         Optional<SizeFigure> size,
         Optional<SizeChoiceFigure> sizeChoice,
         ChoicesFigure choices,
+        List<AlterationFigure> alterations,
         List<NeedFigure> needs,
         List<ChangeFigure> changes,
         List<AmountFigure> amountsUsedMm,
@@ -76,6 +82,9 @@ record ReportFigures(
             List<AmountFigure> easeMm,
             String unit) {}
 
+    /** {@code mm} is unknown where the amount is found from the measure; {@code standing} where earlier patterns asked for it. */
+    record AlterationFigure(String name, String way, OptionalDouble mm, String side, boolean standing) {}
+
     record OverruleFigure(String measure, String decision, OptionalDouble mm) {}
 
     record NeedFigure(
@@ -91,6 +100,7 @@ record ReportFigures(
             String method,
             double needMm,
             double measuringErrorMm,
+            double leaveMm,
             String decision,
             boolean overruled,
             String reason,

@@ -28,11 +28,12 @@ public final class ReportJson {
      * Writes the report.
      *
      * @param chart the fitting chart with its fit
+     * @param occasion when the fit was made and whether it was worn
      * @return the file's text, ended by a line feed
      */
-    public static String text(FittingChart chart) {
+    public static String text(FittingChart chart, Occasion occasion) {
         try {
-            return JSON.writeValueAsString(Reporting.of(chart)) + "\n";
+            return JSON.writeValueAsString(Reporting.of(chart, occasion)) + "\n";
         } catch (JsonProcessingException e) {
             throw new UncheckedIOException("The report cannot be written as JSON.", e);
         }

@@ -1,5 +1,6 @@
 package trueseam.output.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.compare.Need;
 import trueseam.fitting.compare.Overrule;
 import trueseam.fitting.plan.FitResult;
+import trueseam.fitting.repertoire.Request;
 import trueseam.fitting.sizing.SizeChoice;
 import trueseam.fitting.tissue.Frame;
 import trueseam.fitting.tissue.Tissue;
@@ -17,6 +19,7 @@ import trueseam.fitting.truing.LevelShift;
 import trueseam.fitting.work.Chapter;
 import trueseam.garment.body.Body;
 import trueseam.garment.body.BodyValue;
+import trueseam.garment.body.Side;
 import trueseam.garment.flat.FlatMeasure;
 import trueseam.garment.flat.FlatPattern;
 import trueseam.garment.measure.Measure;
@@ -34,19 +37,24 @@ final class Reporting {
     private final FittingChart chart;
     private final FitResult fit;
 
-    private Reporting(FittingChart chart) {
+    private final Occasion occasion;
+
+    private Reporting(FittingChart chart, Occasion occasion) {
         this.chart = chart;
+        this.occasion = occasion;
         this.fit = chart.fit();
     }
 
-    static ReportFigures of(FittingChart chart) {
-        return new Reporting(chart).figures();
+    static ReportFigures of(FittingChart chart, Occasion occasion) {
+        return new Reporting(chart, occasion).figures();
     }
 
     private ReportFigures figures() {
         return new ReportFigures(
                 ReportFigures.FORMAT,
                 ReportFigures.VERSION,
+                occasion.made().map(LocalDate::toString),
+                occasion.worn(),
                 pattern(fit.worked().original()),
                 fit.schematic(),
                 word(fit.kind()),
@@ -54,7 +62,8 @@ final class Reporting {
                 fit.size().map(row -> new ReportFigures.SizeFigure(row.size(), amounts(row.mm()))),
                 chart.size().map(Reporting::sizeChoice),
                 choices(fit.choices()),
-                chart.lines().stream().map(Reporting::need).toList(),
+                fit.choices().requests().stream().map(this::alteration).toList(),
+                chart.lines().stream().map(this::need).toList(),
                 fit.changes().stream()
                         .map(c -> new ReportFigures.ChangeFigure(
                                 c.measure().term(), c.totalMm(), c.edges(), c.sharedOver(), c.perEdgeMm()))
@@ -144,11 +153,23 @@ final class Reporting {
         if (overrule instanceof Overrule.Amount amount) {
             return new ReportFigures.OverruleFigure(measure.term(), "amount", OptionalDouble.of(amount.mm()));
         }
+        if (overrule instanceof Overrule.Standing standing) {
+            return new ReportFigures.OverruleFigure(measure.term(), "standing", standing.mm());
+        }
         String word = overrule instanceof Overrule.Leave ? "leave" : "alter";
         return new ReportFigures.OverruleFigure(measure.term(), word, OptionalDouble.empty());
     }
 
-    private static ReportFigures.NeedFigure need(ChartLine line) {
+    private ReportFigures.AlterationFigure alteration(Request request) {
+        return new ReportFigures.AlterationFigure(
+                request.entry().name(),
+                request.variant().name(),
+                request.mm(),
+                word(request.side().orElse(Side.BOTH)),
+                occasion.standing().contains(request));
+    }
+
+    private ReportFigures.NeedFigure need(ChartLine line) {
         Need need = line.need();
         return new ReportFigures.NeedFigure(
                 need.measure().term(),
@@ -163,6 +184,7 @@ final class Reporting {
                 word(need.method()),
                 need.needMm(),
                 need.measuringErrorMm(),
+                fit.choices().rule().leaveMm(need.measure(), fit.choices().looseness()),
                 line.verdict(),
                 need.decision().overruled(),
                 need.decision().reason(),

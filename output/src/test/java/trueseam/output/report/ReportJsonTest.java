@@ -22,7 +22,7 @@ class ReportJsonTest {
     private static final LengthFormat INCHES = LengthFormat.inches(8);
 
     private static JsonNode read(FittingChart chart) throws IOException {
-        return new ObjectMapper().readTree(ReportJson.text(chart));
+        return new ObjectMapper().readTree(ReportJson.text(chart, Occasion.UNKNOWN));
     }
 
     @Test
@@ -95,14 +95,16 @@ class ReportJsonTest {
 
     @Test
     void keysKeepTheirOrderAndTheSameFitGivesTheSameFile() throws IOException {
-        String text = ReportJson.text(Fits.chart(Fits.fit(INCHES)));
-        assertThat(text).isEqualTo(ReportJson.text(Fits.chart(Fits.fit(INCHES))));
+        String text = ReportJson.text(Fits.chart(Fits.fit(INCHES)), Occasion.UNKNOWN);
+        assertThat(text).isEqualTo(ReportJson.text(Fits.chart(Fits.fit(INCHES)), Occasion.UNKNOWN));
         List<String> keys = new ArrayList<>();
         new ObjectMapper().readTree(text).fieldNames().forEachRemaining(keys::add);
         assertThat(keys)
                 .containsExactly(
                         "format",
                         "version",
+                        "made",
+                        "worn",
                         "pattern",
                         "schematic",
                         "garment",
@@ -110,6 +112,7 @@ class ReportJsonTest {
                         "size",
                         "sizeChoice",
                         "choices",
+                        "alterations",
                         "needs",
                         "changes",
                         "amountsUsedMm",

@@ -1,0 +1,2 @@
+/** Standing alterations: examples and laws. */
+package trueseam.fitting.standing;
