@@ -18,6 +18,9 @@ final class Guard {
                     + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'; frame-src 'self';"
                     + " object-src 'none'; manifest-src 'self'";
 
+    /** A pattern file of a whole garment has some hundred kilobytes. */
+    static final long LARGEST_REQUEST_BYTES = 8L << 20;
+
     private static final Set<String> ONLY_LOOK = Set.of("GET", "HEAD");
 
     private final String secret;
@@ -47,6 +50,7 @@ final class Guard {
         if (ONLY_LOOK.contains(context.method().name())) {
             return;
         }
+        measure(context.header("Content-Length"));
         String origin = context.header("Origin");
         if (origin != null && !origin.equals("http://" + host)) {
             throw new RefusedException("Another page asked for a change; only Trueseam's own pages may.");
@@ -57,6 +61,17 @@ final class Guard {
         }
         if (told == null || !same(told, secret)) {
             throw new RefusedException("This page is from another Trueseam; reload it, then make your change again.");
+        }
+    }
+
+    /** What is sent says how long it is, and is no longer than a pattern file of a whole garment. */
+    private static void measure(String length) {
+        if (length == null || !length.matches("\\d{1,18}")) {
+            throw new TooLargeException("What was sent does not say how long it is; send it from Trueseam's own page.");
+        }
+        if (Long.parseLong(length) > LARGEST_REQUEST_BYTES) {
+            throw new TooLargeException("The file is larger than 8 MB; a pattern file is smaller. Bring the pattern alone,"
+                    + " without pictures.");
         }
     }
 

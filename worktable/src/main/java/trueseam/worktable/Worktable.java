@@ -24,9 +24,6 @@ import trueseam.worktable.start.StartScreen;
 /** The running worktable: a server for browsers on this very machine. */
 public final class Worktable implements AutoCloseable {
 
-    /** A pattern file of a whole garment has some hundred kilobytes. */
-    private static final long LARGEST_REQUEST_BYTES = 8L << 20;
-
     private final Javalin server;
     private final Shelf shelf;
 
@@ -76,10 +73,10 @@ public final class Worktable implements AutoCloseable {
     private static void settings(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
-        config.http.maxRequestSize = LARGEST_REQUEST_BYTES;
-        config.jetty.multipartConfig.maxFileSize(LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxInMemoryFileSize((int) LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
+        config.http.maxRequestSize = Guard.LARGEST_REQUEST_BYTES;
+        config.jetty.multipartConfig.maxFileSize(Guard.LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(Guard.LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxInMemoryFileSize((int) Guard.LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
         config.staticFiles.add(files -> {
             files.hostedPath = "/static";
             files.directory = "/trueseam/worktable/static";
@@ -94,6 +91,7 @@ public final class Worktable implements AutoCloseable {
 
     private static void failures(JavalinConfig config, Pages pages) {
         config.routes.exception(RefusedException.class, (e, ctx) -> say(ctx, pages, 403, e.getMessage()));
+        config.routes.exception(TooLargeException.class, (e, ctx) -> say(ctx, pages, 413, e.getMessage()));
         config.routes.exception(NoSuchProjectException.class, (e, ctx) -> say(ctx, pages, 404, e.getMessage()));
         config.routes.exception(ChangedElsewhereException.class, (e, ctx) -> say(ctx, pages, 409, e.getMessage()));
         config.routes.exception(ShelfException.class, (e, ctx) -> say(ctx, pages, 507, e.getMessage()));
