@@ -73,7 +73,9 @@ class OpenCommandTest {
         try (BufferedReader says = second.inputReader(StandardCharsets.UTF_8)) {
             assertThat(get(address(says)).body()).contains("Winter skirt");
             second.destroy();
-            assertThat(second.waitFor(20, TimeUnit.SECONDS)).as("it ends when asked to").isTrue();
+            assertThat(second.waitFor(20, TimeUnit.SECONDS))
+                    .as("it ends when asked to")
+                    .isTrue();
         } finally {
             second.destroyForcibly();
         }
@@ -106,7 +108,10 @@ class OpenCommandTest {
                 said = String.join("\n", says.lines().toList());
             }
             assertThat(process.waitFor()).isEqualTo(2);
-            assertThat(said).contains("Port " + taken.getLocalPort()).contains("--port").doesNotContain("\tat ");
+            assertThat(said)
+                    .contains("Port " + taken.getLocalPort())
+                    .contains("--port")
+                    .doesNotContain("\tat ");
         }
     }
 }

@@ -70,8 +70,9 @@ final class Guard {
             throw new TooLargeException("What was sent does not say how long it is; send it from Trueseam's own page.");
         }
         if (Long.parseLong(length) > LARGEST_REQUEST_BYTES) {
-            throw new TooLargeException("The file is larger than 8 MB; a pattern file is smaller. Bring the pattern alone,"
-                    + " without pictures.");
+            throw new TooLargeException(
+                    "The file is larger than 8 MB; a pattern file is smaller. Bring the pattern alone,"
+                            + " without pictures.");
         }
     }
 

@@ -16,6 +16,8 @@ import trueseam.worktable.page.Screen;
 import trueseam.worktable.pattern.PatternScreen;
 import trueseam.worktable.project.ChangedElsewhereException;
 import trueseam.worktable.project.NoSuchProjectException;
+import trueseam.worktable.project.PatternPart;
+import trueseam.worktable.project.Project;
 import trueseam.worktable.project.Shelf;
 import trueseam.worktable.project.ShelfException;
 import trueseam.worktable.start.History;
@@ -58,12 +60,28 @@ public final class Worktable implements AutoCloseable {
                 failures(config, pages);
             });
             server.start("127.0.0.1", port);
+            warm(desk, pages);
             return new Worktable(server, shelf);
         } catch (io.javalin.util.JavalinBindException e) {
             shelf.close();
             throw new WorktableException(
                     "Port " + port + " of this machine is taken; name another one with --port, or 0 for any.", e);
         }
+    }
+
+    /** The first page and the first fit are worked out once for nobody, so that the first person need not wait for the classes. */
+    private static void warm(Desk desk, Pages pages) {
+        Thread warming = new Thread(
+                () -> {
+                    pages.draw("start/sorry.jte", Map.of("sentence", ""));
+                    desk.workings(Project.named("")
+                                    .with(new PatternPart(
+                                            "draft", "bodice", List.of(), "misses", "14", "", "", Map.of())))
+                            .taken();
+                },
+                "warming");
+        warming.setDaemon(true);
+        warming.start();
     }
 
     private static List<Screen> screens() {
@@ -76,7 +94,8 @@ public final class Worktable implements AutoCloseable {
         config.http.maxRequestSize = Guard.LARGEST_REQUEST_BYTES;
         config.jetty.multipartConfig.maxFileSize(Guard.LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
         config.jetty.multipartConfig.maxTotalRequestSize(Guard.LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxInMemoryFileSize((int) Guard.LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxInMemoryFileSize(
+                (int) Guard.LARGEST_REQUEST_BYTES, io.javalin.config.SizeUnit.BYTES);
         config.staticFiles.add(files -> {
             files.hostedPath = "/static";
             files.directory = "/trueseam/worktable/static";

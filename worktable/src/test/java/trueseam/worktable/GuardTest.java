@@ -95,7 +95,8 @@ class GuardTest {
     @Test
     void aChangeNeedsTheSecretOfTheDataFolder() throws IOException, InterruptedException {
         assertThat(post("/projects", "name=Foreign").statusCode()).isEqualTo(403);
-        assertThat(post("/projects", "name=Foreign&secret=guessed").statusCode()).isEqualTo(403);
+        assertThat(post("/projects", "name=Foreign&secret=guessed").statusCode())
+                .isEqualTo(403);
         assertThat(post("/projects", "name=Own&secret=" + secret).statusCode()).isEqualTo(303);
     }
 
@@ -131,8 +132,8 @@ class GuardTest {
                 .firstValue("Location")
                 .orElseThrow()
                 .replaceAll("/[a-z]+$", "");
-        for (String path : new String[] {"/", "/nowhere", project + "/pattern", project + "/chart", "/p/00000000/chart"
-        }) {
+        for (String path :
+                new String[] {"/", "/nowhere", project + "/pattern", project + "/chart", "/p/00000000/chart"}) {
             assertThat(get(path).body())
                     .as(path)
                     .doesNotContain(data.toString())
@@ -181,7 +182,11 @@ class GuardTest {
         StringBuilder bomb = new StringBuilder("<?xml version=\"1.0\"?><!DOCTYPE svg [<!ENTITY a \"aaaaaaaaaa\">");
         for (char c = 'b'; c <= 'j'; c++) {
             String before = "&" + (char) (c - 1) + ";";
-            bomb.append("<!ENTITY ").append(c).append(" \"").append(before.repeat(10)).append("\">");
+            bomb.append("<!ENTITY ")
+                    .append(c)
+                    .append(" \"")
+                    .append(before.repeat(10))
+                    .append("\">");
         }
         bomb.append("]><svg xmlns=\"http://www.w3.org/2000/svg\"><text>&j;</text></svg>");
         String boundary = "----trueseam";
@@ -196,6 +201,9 @@ class GuardTest {
                         .build(),
                 HttpResponse.BodyHandlers.ofString());
         assertThat(answer.statusCode()).isEqualTo(200);
-        assertThat(answer.body()).contains("class=\"problem\"").contains("bomb.svg").doesNotContain("aaaaaaaaaa");
+        assertThat(answer.body())
+                .contains("class=\"problem\"")
+                .contains("bomb.svg")
+                .doesNotContain("aaaaaaaaaa");
     }
 }

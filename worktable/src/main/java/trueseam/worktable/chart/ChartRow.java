@@ -85,7 +85,8 @@ public record ChartRow(
                 line.afterMm().isPresent() ? show.show(line.afterMm().getAsDouble()) : "",
                 need.decision().isAltered(),
                 workings.choices().problems().stream()
-                        .filter(p -> p.field().equals("decision/" + term) || p.field().equals("ease/" + term))
+                        .filter(p -> p.field().equals("decision/" + term)
+                                || p.field().equals("ease/" + term))
                         .map(Problem::sentence)
                         .collect(Collectors.joining(" ")));
     }

@@ -64,7 +64,9 @@ public record ChartView(
         return new ChartView(
                 workings.project().chart(),
                 needs,
-                lines(workings).stream().map(line -> ChartRow.of(line, workings)).toList(),
+                lines(workings).stream()
+                        .map(line -> ChartRow.of(line, workings))
+                        .toList(),
                 asked(workings, problem),
                 families(workings),
                 fit,
@@ -100,11 +102,8 @@ public record ChartView(
     }
 
     private static List<Group> families(Workings workings) {
-        List<Entry> can = workings.taken()
-                .value()
-                .map(Taken::pattern)
-                .map(Repertoire::of)
-                .orElse(List.of());
+        List<Entry> can =
+                workings.taken().value().map(Taken::pattern).map(Repertoire::of).orElse(List.of());
         return Arrays.stream(Family.values())
                 .map(family -> new Group(
                         family.word(),

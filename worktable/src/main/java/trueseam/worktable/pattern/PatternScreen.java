@@ -99,6 +99,10 @@ public final class PatternScreen implements Screen {
             visit.show(Step.PATTERN, PatternView.of(visit.workings(), "Choose a pattern file first, then bring it."));
             return;
         }
+        if (visit.context().uploadedFiles().size() > 1) {
+            visit.show(Step.PATTERN, PatternView.of(visit.workings(), "Bring one pattern file at a time."));
+            return;
+        }
         String problem = kept(visit, file);
         visit.show(Step.PATTERN, PatternView.of(visit.workings(), problem));
     }

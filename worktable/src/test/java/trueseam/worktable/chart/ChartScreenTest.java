@@ -23,7 +23,10 @@ class ChartScreenTest {
         browser.open("/p/" + id + "/chart");
         assertThat(browser.main()).contains("proofs hold");
         // Common practice: a girth is shared over the four side edges, 2 in / 4 = 1/2 in.
-        assertThat(row(browser, "bust girth")).contains("+2 in").contains("+1/2 in × 4").contains("41 in");
+        assertThat(row(browser, "bust girth"))
+                .contains("+2 in")
+                .contains("+1/2 in × 4")
+                .contains("41 in");
         browser.assertAccessible();
         browser.picture("chart-1440");
 
@@ -33,12 +36,15 @@ class ChartScreenTest {
         assertThat(browser.find("#undo").getAttribute("title")).contains("Full bust: 1");
 
         browser.choose("#decision-waist\\ girth", "leave");
-        assertThat(browser.find("tr[data-measure='waist girth']").getAttribute("class")).isEqualTo("left");
+        assertThat(browser.find("tr[data-measure='waist girth']").getAttribute("class"))
+                .isEqualTo("left");
         browser.click("#undo");
-        assertThat(browser.find("tr[data-measure='waist girth']").getAttribute("class")).isEqualTo("altered");
+        assertThat(browser.find("tr[data-measure='waist girth']").getAttribute("class"))
+                .isEqualTo("altered");
 
         browser.type("#amount-bust\\ girth", "a lot", Keys.TAB);
-        assertThat(browser.find("#amount-bust\\ girth").getAttribute("aria-invalid")).isEqualTo("true");
+        assertThat(browser.find("#amount-bust\\ girth").getAttribute("aria-invalid"))
+                .isEqualTo("true");
         assertThat(browser.find("#amount-bust\\ girth").getAttribute("value")).isEqualTo("a lot");
         assertThat(row(browser, "bust girth")).contains("a lot");
         browser.assertAccessible();
@@ -73,7 +79,8 @@ class ChartScreenTest {
         browser.choose("#decision-hip\\ girth", "leave");
         assertThat(browser.find("#notice").getText()).contains("changed in another tab");
         browser.driver().navigate().refresh();
-        assertThat(browser.find("tr[data-measure='waist girth']").getAttribute("class")).isEqualTo("left");
+        assertThat(browser.find("tr[data-measure='waist girth']").getAttribute("class"))
+                .isEqualTo("left");
         assertThat(browser.find("#decision-hip\\ girth").getAttribute("value")).isEmpty();
     }
 

@@ -74,7 +74,9 @@ class ShelfTest {
             kept = kept.redone();
         }
         assertThat(kept.project()).isEqualTo(last.project());
-        assertThat(kept.version()).as("going back and forth is seen by other tabs").isGreaterThan(last.version());
+        assertThat(kept.version())
+                .as("going back and forth is seen by other tabs")
+                .isGreaterThan(last.version());
     }
 
     @Test
