@@ -1,0 +1,96 @@
+package trueseam.output.figure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.xml.sax.InputSource;
+import trueseam.garment.body.Population;
+import trueseam.garment.body.Side;
+import trueseam.garment.measure.Measure;
+
+class PersonFigureTest {
+    private final PersonFigure figure = PersonFigure.of(Population.WOMEN);
+
+    @Test
+    void everyTapeIsNamedByAnElementThatScreenReadersRead() throws Exception {
+        List<Element> tapes = groups(figure.svg());
+        for (Measure measure : Measure.values()) {
+            List<Element> own = tapes.stream()
+                    .filter(g -> g.getAttribute("data-measure").equals(measure.name()))
+                    .toList();
+            assertThat(own).as(measure.term()).isNotEmpty();
+            assertThat(own).allSatisfy(g -> assertThat(
+                            g.getElementsByTagName("title").item(0).getTextContent())
+                    .startsWith(measure.workroomLabel()));
+            assertThat(own.stream().map(g -> g.getAttribute("data-side")).distinct())
+                    .as(measure.term())
+                    .isEqualTo(measure.sidesMayDiffer() ? List.of("right", "left") : List.of("both"));
+        }
+    }
+
+    @Test
+    void nothingIsShownUntilAFieldIsInFocus() throws Exception {
+        assertThat(groups(figure.svg()))
+                .allSatisfy(g -> assertThat(g.getAttribute("display")).isEqualTo("none"));
+        assertThat(groups(figure.svg(Measure.SHOULDER_LENGTH, Side.LEFT)))
+                .allSatisfy(g -> assertThat(g.getAttribute("class").contains("in-focus"))
+                        .isEqualTo(g.getAttribute("data-side").equals("left")));
+    }
+
+    @Test
+    void aPageWithAStrictPolicyMayShowIt() {
+        assertThat(figure.svg()).doesNotContain("style", "<script", "fill=", "stroke=", "href");
+    }
+
+    @Test
+    void whatIsSeenFromBehindOnlyIsDrawnThereOnly() {
+        assertThat(figure.views(Measure.BACK_WAIST_LENGTH)).containsExactly(FigureView.BACK);
+        assertThat(figure.views(Measure.ACROSS_BACK_WIDTH)).containsExactly(FigureView.BACK);
+        assertThat(figure.views(Measure.BUST_POINT_WIDTH)).containsExactly(FigureView.FRONT);
+        assertThat(figure.views(Measure.HIP_GIRTH)).containsExactly(FigureView.FRONT, FigureView.BACK);
+    }
+
+    @Test
+    void aTapeRoundTheBodyIsDashedWhereItGoesBehind() throws Exception {
+        assertThat(paths(figure.svg(Measure.WAIST_GIRTH, Side.BOTH), "fig-behind"))
+                .hasSize(2);
+        assertThat(paths(figure.svg(Measure.BACK_WAIST_LENGTH, Side.BOTH), "fig-behind"))
+                .isEmpty();
+    }
+
+    @Test
+    void theWearersLeftIsOnTheRightOfTheFrontViewOnly() {
+        TapePath left = figure.path(Measure.SHOULDER_LENGTH);
+        assertThat(DrawnTape.of(left, FigureView.FRONT).seen().get(0).get(0).x())
+                .isPositive();
+        assertThat(DrawnTape.of(left, FigureView.BACK).seen().get(0).get(0).x()).isNegative();
+    }
+
+    private static List<Element> groups(String svg) throws Exception {
+        return elements(svg, "g").stream()
+                .filter(g -> !g.getAttribute("data-measure").isEmpty())
+                .toList();
+    }
+
+    private static List<Element> paths(String svg, String kind) throws Exception {
+        return elements(svg, "path").stream()
+                .filter(g -> g.getAttribute("class").equals(kind))
+                .toList();
+    }
+
+    private static List<Element> elements(String svg, String name) throws Exception {
+        Document document =
+                DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+        List<Element> elements = new ArrayList<>();
+        for (int i = 0; i < document.getElementsByTagName(name).getLength(); i++) {
+            elements.add((Element) document.getElementsByTagName(name).item(i));
+        }
+        return elements;
+    }
+}
