@@ -82,8 +82,18 @@ final class ProminentHips {
             return side.gentleMm(hip, top, swing);
         }
 
-        PieceWork work(double mm, double sideMm) {
+        /** How much the side gains, which front and back must have alike: below the hip their sides need not be of one length. */
+        double gainsMm(double mm) {
+            return gentleMm(mm) - upperMm();
+        }
+
+        private double upperMm() {
+            return Math.abs(side.top("").alongMm() - hip.alongMm());
+        }
+
+        PieceWork work(double mm, double gainsMm) {
             Piece piece = side.piece;
+            double sideMm = upperMm() + gainsMm;
             StepList list = new StepList(piece);
             list.cut("side part", leg, List.of(point), hip, sideWaist);
             list.add(new Step.Spread(point, new Until.MovesAlong(Spot.of(piece, hip), -mm)));
@@ -99,15 +109,15 @@ final class ProminentHips {
 
     private static List<PieceWork> work(Pattern pattern, double mm) {
         List<Part> parts = new ArrayList<>();
-        double sideMm = 0;
+        double gainsMm = Double.NEGATIVE_INFINITY;
         for (Piece piece : pattern.pieces()) {
             if (SkirtGirth.SKIRTS.contains(piece.kind())) {
                 Part part = Part.of(piece, mm);
                 parts.add(part);
-                sideMm = Math.max(sideMm, part.gentleMm(mm));
+                gainsMm = Math.max(gainsMm, part.gainsMm(mm));
             }
         }
-        double all = sideMm;
+        double all = gainsMm;
         return parts.stream().map(part -> part.work(mm, all)).toList();
     }
 }

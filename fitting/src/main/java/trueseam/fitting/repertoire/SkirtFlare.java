@@ -6,6 +6,7 @@ import trueseam.fitting.alteration.AlterationException;
 import trueseam.fitting.alteration.PanelChoice;
 import trueseam.fitting.alteration.PanelGirth;
 import trueseam.fitting.alteration.PieceWork;
+import trueseam.fitting.tissue.Direction;
 import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Spot;
@@ -25,6 +26,9 @@ import trueseam.geometry.Vec;
 
 /** Hem sweep of a skirt that is too narrow or too wide at the bottom: at the side seams, or by a cut from the hem to the dart. */
 final class SkirtFlare {
+
+    /** How far to either side of the cut the hem is drawn new. */
+    private static final double CUT_MM = 20;
 
     static final Entry ENTRY = Entry.named("hem sweep", Family.SKIRT, Stage.WIDTH, Gore.SKIRTS)
             .folds("the hem binds in walking", "the skirt cups in below the seat although the hip fits")
@@ -123,14 +127,30 @@ final class SkirtFlare {
         Place leg = new Place(dart.edge(), sideFirst ? dart.fromMm() : dart.toMm(), "leg nearer the side");
         list.cut("side part", below, List.of(point), leg, sideWaist);
         list.add(new Step.Spread(point, new Until.MovesAcross(Spot.of(piece, below), side.outward() * mm / 4)));
-        double hemCorner = side.bottom("").on(piece).isNear(hem.path().start(), 1e-6) ? 0 : hem.length();
-        list.trace(hem.name(), Math.min(below.alongMm(), hemCorner), Math.max(below.alongMm(), hemCorner));
+        boolean cornerFirst = side.bottom("").on(piece).isNear(hem.path().start(), 1e-6);
+        // What laps is cut away: the hem is drawn anew from beside the cut to beyond the lap.
+        double beyond = CUT_MM + Math.max(0, -mm / 4);
+        double onPart = below.alongMm() + (cornerFirst ? -beyond : beyond);
+        double onRest = below.alongMm() + (cornerFirst ? CUT_MM : -CUT_MM);
+        if (Math.min(onPart, onRest) < 0 || Math.max(onPart, onRest) > hem.length()) {
+            throw new AlterationException(
+                    piece.name(),
+                    hem.name(),
+                    mm,
+                    "the hem is too short to be lapped so far below the dart; narrow the side seams.");
+        }
+        double hemCorner = cornerFirst ? 0 : hem.length();
+        list.trace(hem.name(), Math.min(onPart, hemCorner), Math.max(onPart, hemCorner));
         list.trace(side.bottom(""), side.top(""));
         list.trace(
                 dart.edge(),
                 Math.min(leg.alongMm(), sideWaist.alongMm()),
                 Math.max(leg.alongMm(), sideWaist.alongMm()));
-        list.join(hem.name(), below.alongMm(), below.alongMm(), JoinForm.STRAIGHT);
+        list.join(
+                hem.name(),
+                Math.min(onPart, onRest),
+                Math.max(onPart, onRest),
+                JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
         list.join(dart.edge(), dart.fromMm(), dart.toMm(), JoinForm.REFIT);
     }
 

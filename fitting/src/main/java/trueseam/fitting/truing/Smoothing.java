@@ -181,6 +181,9 @@ final class Smoothing {
             if (dart.fromMm() >= at - SAME_PLACE_MM) {
                 to = Math.min(to, dart.fromMm());
             }
+            if (dart.fromMm() < at - SAME_PLACE_MM && at + SAME_PLACE_MM < dart.toMm()) {
+                return; // a bend inside the mouth of a dart that was widened: it is folded in and not seen
+            }
         }
         if (at - from > 1 && to - at > 1) {
             join(edge, from, to, edge.path().tangentAt(from), arrivingAt(edge.path(), to));
