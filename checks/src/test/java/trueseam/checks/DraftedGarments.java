@@ -3,6 +3,7 @@ package trueseam.checks;
 import java.util.ArrayList;
 import java.util.List;
 import trueseam.drafting.Allowances;
+import trueseam.drafting.Bands;
 import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.PanelledShells;
@@ -12,6 +13,8 @@ import trueseam.intake.size.SizeTables;
 
 /** The drafted garments that the checks alter. */
 final class DraftedGarments {
+
+    private static final double COLLAR_MM = 76.2;
 
     private DraftedGarments() {}
 
@@ -39,6 +42,16 @@ final class DraftedGarments {
             all.add(PanelledShells.twoPieceSleeve(figure, ease, Allowances.inches()));
             all.add(PanelledShells.yoke(figure, ease, Allowances.inches()));
             all.add(PanelledShells.gored(figure, ease, Allowances.inches()));
+        }
+        return all;
+    }
+
+    /** Bodices with a shaped collar. */
+    static List<Pattern> withCollar(String... sizes) {
+        List<Pattern> all = new ArrayList<>();
+        for (String size : sizes) {
+            DraftFigure figure = DraftFigure.of(SizeTables.named("misses"), size);
+            all.add(Bands.withCollar(Shells.bodice(figure, DraftEase.fitted()), COLLAR_MM));
         }
         return all;
     }

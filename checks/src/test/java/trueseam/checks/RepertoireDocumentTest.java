@@ -74,6 +74,8 @@ class RepertoireDocumentTest {
                 "cap height",
                 "cap ease",
                 "cap turn",
+                "collar outer edge",
+                "collar neck edge",
                 "skirt waist",
                 "skirt hip",
                 "skirt waist and hip",

@@ -36,6 +36,7 @@ class RepertoireTest {
         List<DynamicTest> tests = new ArrayList<>();
         List<Pattern> patterns = new ArrayList<>(DraftedGarments.inSizes("8", "14", "20"));
         patterns.addAll(DraftedGarments.inParts("8", "14", "20"));
+        patterns.addAll(DraftedGarments.withCollar("8", "14", "20"));
         for (Pattern pattern : patterns) {
             for (Entry entry : Repertoire.of(pattern)) {
                 for (Variant variant : entry.variants()) {

@@ -15,8 +15,9 @@ import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 
 /**
- * Adds straight bands to a drafted shell: a waistband, cuffs, a neckband. A band is drawn upright along its grain; its right edge is sewn
- * to the shell and is as long; what is added later goes in at its upper end, for a waistband and a neckband the centre back.
+ * Adds straight bands to a drafted shell: a waistband, cuffs, a neckband; and a shaped collar. A band is drawn upright along its grain;
+ * its right edge is sewn to the shell and is as long; what is added later goes in at its upper end, for a waistband and a neckband the
+ * centre back. A collar is drawn with its centre back upright, and that is where what is added later goes in.
  */
 public final class Bands {
 
@@ -58,6 +59,25 @@ public final class Bands {
         return with(shell, PieceKind.COLLAR, "neckband", EdgeRole.NECK, heightMm, 1, "centre front", "centre back");
     }
 
+    /**
+     * A convertible collar for a bodice or dress, half of it, on the fold at the centre back, open at the centre front; cut twice, for the
+     * collar and the under collar.
+     *
+     * @param shell a bodice or dress
+     * @param heightMm finished height at the centre back, mm
+     * @return the shell with a piece {@code collar}
+     */
+    public static Pattern withCollar(Pattern shell, double heightMm) {
+        List<EdgeRef> necks = sewnTo(shell, "collar", EdgeRole.NECK);
+        double back = 0;
+        for (EdgeRef neck : necks) {
+            Piece piece = shell.piece(neck.piece());
+            back += piece.kind().isBack() ? piece.sewnLength(neck.edge()) : 0;
+        }
+        Piece collar = CollarDraft.piece(shell.name(), back, shell.sewnLength(necks) - back, heightMm);
+        return sewn(shell, collar, "neck", necks);
+    }
+
     private static Pattern with(
             Pattern shell,
             PieceKind kind,
@@ -67,20 +87,11 @@ public final class Bands {
             int cut,
             String fold,
             String upperEnd) {
-        List<EdgeRef> to = new ArrayList<>();
-        for (Piece piece : shell.pieces()) {
-            for (Edge edge : piece.edgesOf(sewn)) {
-                to.add(new EdgeRef(piece.name(), edge.name()));
-            }
-        }
         if (!(heightMm > 0)) {
             throw new IllegalArgumentException(
                     "A " + name + " of " + heightMm + " mm is not possible; give more than 0.");
         }
-        if (to.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "A " + name + " needs a " + sewn.word() + " to be sewn to, and the " + shell.name() + " has none.");
-        }
+        List<EdgeRef> to = sewnTo(shell, name, sewn);
         double length = shell.sewnLength(to);
         double seam = AROUND.seamMm();
         String lowerEnd = fold.isEmpty() ? "other end" : fold;
@@ -96,10 +107,29 @@ public final class Bands {
         if (!fold.isEmpty()) {
             band.onFold(fold);
         }
+        return sewn(shell, band.build(), sewn.word(), to);
+    }
+
+    /** The edges that a band is sewn to; a facing or a band lies on them and is none of them. */
+    private static List<EdgeRef> sewnTo(Pattern shell, String name, EdgeRole role) {
+        List<EdgeRef> to = new ArrayList<>();
+        for (Piece piece : shell.pieces()) {
+            for (Edge edge : piece.kind().isFollower() ? List.<Edge>of() : piece.edgesOf(role)) {
+                to.add(new EdgeRef(piece.name(), edge.name()));
+            }
+        }
+        if (to.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "A " + name + " needs a " + role.word() + " to be sewn to, and the " + shell.name() + " has none.");
+        }
+        return to;
+    }
+
+    private static Pattern sewn(Pattern shell, Piece band, String edge, List<EdgeRef> to) {
         List<Piece> pieces = new ArrayList<>(shell.pieces());
-        pieces.add(band.build());
+        pieces.add(band);
         List<Seam> seams = new ArrayList<>(shell.seams());
-        seams.add(new Seam(name, to, List.of(new EdgeRef(name, sewn.word())), 0));
+        seams.add(new Seam(band.name(), to, List.of(new EdgeRef(band.name(), edge)), 0));
         return new Pattern(
                 shell.name(), shell.size(), shell.sizeTable(), shell.source(), pieces, seams, shell.easeMm());
     }

@@ -63,7 +63,8 @@ public final class DraftCommand implements Callable<Integer> {
             names = "--with",
             paramLabel = "PIECES",
             split = ",",
-            description = "Small pieces too: waistband, cuffs, neckband, facings or lining; several parted by commas.")
+            description =
+                    "Small pieces too: waistband, cuffs, neckband, collar, facings or lining; several parted by commas.")
     private List<SmallPieces> with = List.of();
 
     @Option(names = "--out", paramLabel = "FILE", required = true, description = "The pattern SVG to write.")

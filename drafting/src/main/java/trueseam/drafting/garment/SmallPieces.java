@@ -29,6 +29,13 @@ public enum SmallPieces {
             return Bands.withNeckband(shell, BAND_MM);
         }
     },
+    /** A convertible collar. */
+    collar("a shaped collar, worn open or closed", GarmentKind.BODICE, GarmentKind.DRESS) {
+        @Override
+        public Pattern addedTo(Pattern shell) {
+            return Bands.withCollar(shell, COLLAR_MM);
+        }
+    },
     /** Neck facings. */
     facings("facings for the neck", GarmentKind.BODICE, GarmentKind.DRESS) {
         @Override
@@ -74,6 +81,9 @@ public enum SmallPieces {
 
     /** Height of a band: 1 1/4 in. */
     private static final double BAND_MM = 31.75;
+
+    /** Height of a collar at the centre back: 3 in. */
+    private static final double COLLAR_MM = 76.2;
 
     /** Width of a facing: 2 in. */
     private static final double FACING_MM = 50.8;

@@ -59,19 +59,55 @@ public final class Following {
      *
      * @param original the pattern before
      * @param trued the altered and trued pattern
+     * @param easeMm by how much a band was asked to be longer than what it is sewn to, by seam, mm
      * @return the work on the bands; none where every band still fits
      */
-    public static List<PieceWork> bands(Pattern original, Pattern trued) {
+    public static List<PieceWork> bands(Pattern original, Pattern trued, Map<String, Double> easeMm) {
         List<PieceWork> work = new ArrayList<>();
         for (Seam seam : original.seams()) {
             EdgeRef second = seam.second().get(0);
             Piece band = trued.piece(second.piece());
-            double longer = original.mismatchMm(seam) - trued.mismatchMm(seam);
-            if (band.kind().isBand() && seam.second().size() == 1 && Math.abs(longer) > NOTHING_MM) {
-                work.add(new BandLength(band, second.edge()).longer(longer));
+            double longer = original.mismatchMm(seam) + easeMm.getOrDefault(seam.name(), 0.0) - trued.mismatchMm(seam);
+            if (isBand(original, seam) && Math.abs(longer) > NOTHING_MM) {
+                work.add(longerBand(band, second.edge(), longer));
             }
         }
         return work;
+    }
+
+    /**
+     * One band longer or shorter at its end: of a waistband or a collar the centre back [ND1921].
+     *
+     * @param band the band
+     * @param sewnEdge its edge that is sewn to something
+     * @param mm longer by so much, mm; minus for shorter
+     * @return the work on it
+     */
+    public static PieceWork longerBand(Piece band, String sewnEdge, double mm) {
+        return new BandLength(band, sewnEdge).longer(mm);
+    }
+
+    /**
+     * By how much bands were asked to be longer than what they are sewn to, so that they are eased or stretched on.
+     *
+     * @param original the pattern before
+     * @param meant what was meant to change
+     * @return mm by the name of the seam; none where every band shall fit as before
+     */
+    public static Map<String, Double> bandEase(Pattern original, Meant meant) {
+        Map<String, Double> ease = new HashMap<>();
+        for (Seam seam : original.seams()) {
+            double mm = isBand(original, seam) ? meant.of(seam.second().get(0)) : 0;
+            if (mm != 0) {
+                ease.put(seam.name(), mm);
+            }
+        }
+        return ease;
+    }
+
+    private static boolean isBand(Pattern pattern, Seam seam) {
+        return seam.second().size() == 1
+                && pattern.piece(seam.second().get(0).piece()).kind().isBand();
     }
 
     private static boolean isArmhole(Pattern pattern, Seam seam) {

@@ -142,7 +142,7 @@ public final class Prover {
                 proofs.add(new Proof(
                         Proof.Kind.WALK,
                         seam.name(),
-                        change,
+                        change - worked.bandEaseMm().getOrDefault(seam.name(), 0.0),
                         WALK_MM,
                         "mm",
                         "change of the difference between its two sides"));

@@ -60,6 +60,8 @@ public final class Repertoire {
             NeckSize.ENTRY,
             NeckSize.FULL,
             ArmholeHeight.ENTRY,
+            CollarEdges.OUTER,
+            CollarEdges.NECK,
             SkirtLength.ENTRY,
             SkirtGirth.WAIST,
             SkirtGirth.HIP,

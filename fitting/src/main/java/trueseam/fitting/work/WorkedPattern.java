@@ -2,6 +2,7 @@ package trueseam.fitting.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trueseam.fitting.alteration.Alteration;
 import trueseam.fitting.alteration.PieceWork;
@@ -24,6 +25,7 @@ import trueseam.garment.pattern.Piece;
  * @param chapters what was done, in order
  * @param levels ends of seams that a pivot had moved apart, before they were trued
  * @param capEaseAsked whether a change of cap ease was asked for
+ * @param bandEaseMm by how much a band was asked to be longer than what it is sewn to, by seam, mm; minus for shorter
  */
 public record WorkedPattern(
         Pattern original,
@@ -31,13 +33,15 @@ public record WorkedPattern(
         List<AlteredPiece> pieces,
         List<Chapter> chapters,
         List<LevelShift> levels,
-        boolean capEaseAsked) {
+        boolean capEaseAsked,
+        Map<String, Double> bandEaseMm) {
 
     // Immutable.
     public WorkedPattern {
         pieces = List.copyOf(pieces);
         chapters = List.copyOf(chapters);
         levels = List.copyOf(levels);
+        bandEaseMm = Map.copyOf(bandEaseMm);
     }
 
     /**
@@ -53,7 +57,8 @@ public record WorkedPattern(
                 pattern.pieces().stream().map(AlteredPiece::of).toList(),
                 List.of(),
                 List.of(),
-                false);
+                false,
+                Map.of());
     }
 
     /**
@@ -118,7 +123,7 @@ public record WorkedPattern(
             changed.add(next.now());
             all.add(next);
         }
-        return new WorkedPattern(original, altered.withPieces(changed), all, done, levels, capEaseAsked);
+        return new WorkedPattern(original, altered.withPieces(changed), all, done, levels, capEaseAsked, bandEaseMm);
     }
 
     /**
@@ -135,15 +140,16 @@ public record WorkedPattern(
     }
 
     WorkedPattern asking(boolean capEase) {
-        return new WorkedPattern(original, altered, pieces, chapters, levels, capEaseAsked || capEase);
+        return new WorkedPattern(original, altered, pieces, chapters, levels, capEaseAsked || capEase, bandEaseMm);
     }
 
     private WorkedPattern trued(Meant meant, EarlierRounds rounds) {
         List<LevelShift> apart = apart();
         WorkedPattern level =
                 then("True the levels across the seams", Truing.levelWork(pieces, altered, apart), true, rounds);
+        Map<String, Double> bandEase = Following.bandEase(original, meant);
         WorkedPattern worked =
-                new WorkedPattern(original, level.altered, level.pieces, level.chapters, apart, capEaseAsked);
+                new WorkedPattern(original, level.altered, level.pieces, level.chapters, apart, capEaseAsked, bandEase);
         // Two rounds: a corner whose two edges both bend is drawn one edge after the other.
         for (int round = 0; round < 2; round++) {
             List<PieceWork> smoothing = new ArrayList<>();
@@ -154,7 +160,8 @@ public record WorkedPattern(
         }
         worked = worked.then(
                 "Walk the seams", Truing.walkWork(original, worked.altered, capEaseAsked, meant::of), true, rounds);
-        worked = worked.then("The band follows its seam", Following.bands(original, worked.altered), false, rounds);
+        worked = worked.then(
+                "The band follows its seam", Following.bands(original, worked.altered, bandEase), false, rounds);
         worked = worked.then("The facing is drawn anew", Facings.work(original, worked.altered), false, rounds);
         return worked.lined(rounds);
     }

@@ -48,8 +48,8 @@ final class PlaceNames {
             return sided(edge);
         }
         return switch (edge.role()) {
-            case CENTRE -> centre();
-            case NECK -> "neck line";
+            case CENTRE -> centre(edge);
+            case NECK -> piece.kind().isBand() ? "neck edge" : "neck line";
             case SHOULDER -> "shoulder seam";
             case ARMHOLE -> "armhole";
             case SIDE -> piece.kind().isTrouser() ? "outseam" : "side seam";
@@ -62,7 +62,7 @@ final class PlaceNames {
             case CROTCH -> "crotch seam";
             case PANEL -> "panel seam";
             case YOKE -> "yoke seam";
-            case OTHER -> name.endsWith("edge") ? name : name + " edge";
+            case OTHER -> plain(edge);
         };
     }
 
@@ -71,18 +71,24 @@ final class PlaceNames {
         String lower = edge.name().toLowerCase(Locale.ROOT);
         String side = lower.contains("front") ? "front " : lower.contains("back") ? "back " : "";
         if (side.isEmpty()) {
-            return edge.name() + " edge";
+            return plain(edge);
         }
         return switch (edge.role()) {
             case CAP -> side + "cap";
             case UNDERARM -> side + "underarm seam";
             case PANEL -> side + "seam";
-            case CENTRE, NECK, SHOULDER, ARMHOLE, SIDE, WAIST, HEM, WRIST, INSEAM, CROTCH, YOKE, OTHER ->
-                edge.name() + " edge";
+            case CENTRE, NECK, SHOULDER, ARMHOLE, SIDE, WAIST, HEM, WRIST, INSEAM, CROTCH, YOKE, OTHER -> plain(edge);
         };
     }
 
-    private String centre() {
+    private static String plain(Edge edge) {
+        return edge.name().endsWith("edge") ? edge.name() : edge.name() + " edge";
+    }
+
+    private String centre(Edge edge) {
+        if (piece.kind().isBand() && edge.name().startsWith("centre")) {
+            return edge.name();
+        }
         return piece.kind().isFront() ? "centre front" : piece.kind().isBack() ? "centre back" : "centre";
     }
 
@@ -140,13 +146,13 @@ final class PlaceNames {
         } else if (meet.equals(EnumSet.of(EdgeRole.SHOULDER, EdgeRole.NECK))) {
             return Optional.of("neck point");
         } else if (meet.equals(EnumSet.of(EdgeRole.NECK, EdgeRole.CENTRE))) {
-            return Optional.of("neck at the " + centre());
+            return Optional.of("neck at the " + centre(before.role() == EdgeRole.CENTRE ? before : after));
         } else if (meet.equals(EnumSet.of(EdgeRole.WAIST, EdgeRole.CENTRE))) {
-            return Optional.of("waist at the " + centre());
+            return Optional.of("waist at the " + centre(before.role() == EdgeRole.CENTRE ? before : after));
         } else if (meet.equals(EnumSet.of(EdgeRole.HEM, EdgeRole.CENTRE))) {
-            return Optional.of("hem at the " + centre());
+            return Optional.of("hem at the " + centre(before.role() == EdgeRole.CENTRE ? before : after));
         } else if (meet.equals(EnumSet.of(EdgeRole.WAIST, EdgeRole.CROTCH))) {
-            return Optional.of("waist at the " + centre());
+            return Optional.of("waist at the " + centre(before.role() == EdgeRole.CENTRE ? before : after));
         } else if (meet.equals(EnumSet.of(EdgeRole.WAIST, EdgeRole.SIDE))) {
             return Optional.of("side waist");
         } else if (meet.equals(EnumSet.of(EdgeRole.SIDE, EdgeRole.HEM))) {

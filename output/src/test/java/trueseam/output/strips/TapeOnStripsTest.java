@@ -281,7 +281,8 @@ class TapeOnStripsTest {
                 worked.pieces(),
                 chapters,
                 worked.levels(),
-                worked.capEaseAsked()));
+                worked.capEaseAsked(),
+                worked.bandEaseMm()));
         assertThat(PdfText.of(TapeOnStrips.pdf(fit, on(Paper.A4))))
                 .contains("The bodice front is cut open and spread inside.");
         assertThat(PdfText.of(TapeOnStrips.pdf(FIT, on(Paper.A4)))).doesNotContain("cut open and spread");
