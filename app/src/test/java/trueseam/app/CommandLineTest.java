@@ -206,4 +206,22 @@ class CommandLineTest {
         assertThat(unknown.code()).isEqualTo(2);
         assertThat(unknown.err()).contains("there is no alteration \"tall\"");
     }
+
+    @Test
+    void aLengthThatAnotherAlterationHasBroughtAlreadyIsNotAddedAsNothing() throws Exception {
+        // Rosalind's back waist is 3/4 in longer than size 14: here "length above the bust" gives all of it.
+        run("draft", "two-piece-sleeve", "--table", "misses", "--size", "14", "--out", "two.svg");
+        Ran fit = run(
+                "fit",
+                "--body",
+                ROSALIND.toString(),
+                "--pattern",
+                "two.svg",
+                "--alter",
+                "length above the bust=3/4 in",
+                "--out",
+                "fitted");
+        assertThat(fit.code()).as(fit.err()).isZero();
+        assertThat(fit.out()).contains("proofs hold");
+    }
 }

@@ -54,6 +54,37 @@ class FollowingTest {
     }
 
     @Test
+    void aSleeveOfTwoPiecesFollowsItsArmholeAndKeepsItsLengthItsGirthAndItsSeams() {
+        // Design: cap less armhole unchanged, 0.5 mm. The ease lies between the notches (trade.md 5): the under
+        // sleeve's cap is carried.
+        for (Pattern pattern : DraftedGarments.inParts("8", "14", "20")) {
+            if (pattern.firstOf(PieceKind.UNDER_SLEEVE).isEmpty()) {
+                continue;
+            }
+            for (double mm : new double[] {MM, -MM}) {
+                for (String name : List.of("length above the bust", "armhole height")) {
+                    WorkedPattern worked = WorkedPattern.altered(
+                            pattern,
+                            List.of(Applied.usual(Repertoire.named(name).orElseThrow(), mm)));
+                    double front = longer(worked, "bodice front", "armhole");
+                    double back = longer(worked, "bodice back", "armhole");
+                    assertThat(Math.min(Math.abs(front), Math.abs(back))).isGreaterThan(MM / 2);
+                    assertThat(longer(worked, "upper sleeve", "cap front")).isCloseTo(front, within(0.25));
+                    assertThat(longer(worked, "upper sleeve", "cap back")).isCloseTo(back, within(0.25));
+                    assertThat(longer(worked, "under sleeve", "cap under")).isCloseTo(0, within(1e-6));
+                    for (String seam : List.of("front seam", "back seam")) {
+                        assertThat(longer(worked, "upper sleeve", seam))
+                                .isCloseTo(longer(worked, "under sleeve", seam), within(0.1));
+                    }
+                    for (Measure measure : List.of(Measure.ARM_LENGTH, Measure.UPPER_ARM_GIRTH)) {
+                        assertThat(mm(worked.altered(), measure)).isCloseTo(mm(pattern, measure), within(0.1));
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
     void everyBandFollowsEveryAlterationAndKeepsItsHeight() {
         // trade.md 4.1: waistband, collar, neckband take the full amount; 4.3: each follows the piece that it is sewn
         // to.

@@ -2,10 +2,13 @@ package trueseam.fitting.follow;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import trueseam.fitting.alteration.CapEnd;
 import trueseam.fitting.alteration.CapLength;
+import trueseam.fitting.alteration.PartedCapLength;
 import trueseam.fitting.alteration.PieceWork;
 import trueseam.garment.pattern.EdgeRef;
 import trueseam.garment.pattern.EdgeRole;
@@ -23,7 +26,7 @@ public final class Following {
 
     /**
      * The sleeves of armholes that were made longer or shorter: each half of the cap takes what its own armhole took. The underarm
-     * points go down with the armhole and the sleeve keeps its length.
+     * points go down with the armhole and the sleeve keeps its length; of a sleeve of two pieces the under sleeve goes down whole.
      *
      * @param altered the pattern after all alterations
      * @param meant what was meant to change
@@ -41,9 +44,10 @@ public final class Following {
                 double front = longer.getOrDefault(false, 0.0);
                 double back = longer.getOrDefault(true, 0.0);
                 if (Math.abs(front) > NOTHING_MM || Math.abs(back) > NOTHING_MM) {
-                    String sleeve = seam.second().get(0).piece();
-                    for (PieceWork one : new CapLength(front, back, CapEnd.UNDERARM).work(altered)) {
-                        if (one.piece().equals(sleeve)) {
+                    Set<String> sleeve = new HashSet<>();
+                    seam.second().forEach(ref -> sleeve.add(ref.piece()));
+                    for (PieceWork one : cap(altered, sleeve, front, back)) {
+                        if (sleeve.contains(one.piece())) {
                             work.add(one);
                         }
                     }
@@ -108,6 +112,14 @@ public final class Following {
     private static boolean isBand(Pattern pattern, Seam seam) {
         return seam.second().size() == 1
                 && pattern.piece(seam.second().get(0).piece()).kind().isBand();
+    }
+
+    private static List<PieceWork> cap(Pattern pattern, Set<String> sleeve, double frontMm, double backMm) {
+        boolean inParts =
+                sleeve.stream().anyMatch(name -> pattern.piece(name).kind().isPart());
+        return inParts
+                ? new PartedCapLength(frontMm, backMm).work(pattern)
+                : new CapLength(frontMm, backMm, CapEnd.UNDERARM).work(pattern);
     }
 
     private static boolean isArmhole(Pattern pattern, Seam seam) {

@@ -50,6 +50,9 @@ final class WorkOrder {
     /** Measures that are altered here; every other one by the entry of the repertoire that is solved for it. */
     private static final Set<Measure> HERE = EnumSet.copyOf(Sharing.ORDER);
 
+    /** Less cannot be slid: what another change already did leaves a length of nothing but rounding. */
+    private static final double NOTHING_MM = 1e-3;
+
     private final Amounts amounts;
     private final FitChoices choices;
     private final GarmentKind kind;
@@ -164,7 +167,7 @@ final class WorkOrder {
     }
 
     private static void add(List<Alteration> all, String what, LevelName line, Set<PieceKind> on, double longerMm) {
-        if (longerMm != 0) {
+        if (Math.abs(longerMm) > NOTHING_MM) {
             all.add(new LengthAtLine(what, line, on, longerMm));
         }
     }

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
-import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
@@ -169,16 +168,9 @@ public final class Repertoire {
         return wholes;
     }
 
-    /**
-     * An entry is carried out on the parts that it names itself; one written for a whole piece is not carried out on its parts. One that
-     * changes the armhole needs a sleeve in one piece to follow it.
-     */
+    /** An entry is carried out on the parts that it names itself; one written for a whole piece is not carried out on its parts. */
     static boolean isForWhole(Entry entry, Set<PieceKind> inParts) {
-        boolean sleeveFollows = entry.lengthens().contains(EdgeRole.ARMHOLE)
-                || entry.variants().stream()
-                        .anyMatch(variant -> variant.lengthens().contains(EdgeRole.ARMHOLE));
-        return entry.on().stream().allMatch(kind -> !inParts.contains(kind) || namesPartsOf(entry, kind))
-                && !(sleeveFollows && inParts.contains(PieceKind.SLEEVE));
+        return entry.on().stream().allMatch(kind -> !inParts.contains(kind) || namesPartsOf(entry, kind));
     }
 
     private static boolean namesPartsOf(Entry entry, PieceKind whole) {
