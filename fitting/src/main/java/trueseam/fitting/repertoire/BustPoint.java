@@ -119,8 +119,8 @@ final class BustPoint {
             double half = ROUND_MM + dart.mouthMm() / 4;
             Point left = new Point(apex.x() - half, apex.y() + 1);
             Point right = new Point(apex.x() + half, apex.y() + 1);
-            // The waist line runs with the outline: to the right where the side lies to the right.
-            DartBox box = new DartBox(front.piece, dart, front.up ? left : right, front.up ? right : left);
+            // The outline runs anticlockwise, so that the waist line runs to the right whichever way the piece lies.
+            DartBox box = new DartBox(front.piece, dart, left, right);
             if (aim) {
                 box.turn(list, across, 0);
             } else {
