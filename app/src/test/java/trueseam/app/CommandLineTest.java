@@ -74,6 +74,8 @@ class CommandLineTest {
                         "fitted/altered.svg",
                         "fitted/chart.csv",
                         "fitted/chart.pdf",
+                        "fitted/ease.csv",
+                        "fitted/ease.svg",
                         "fitted/print.pdf",
                         "fitted/report.json",
                         "fitted/steps.pdf",

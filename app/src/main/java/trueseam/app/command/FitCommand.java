@@ -18,6 +18,7 @@ import trueseam.fitting.alteration.CapChoice;
 import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.plan.Fitting;
+import trueseam.fitting.profile.EaseProfile;
 import trueseam.fitting.tissue.TissueException;
 import trueseam.garment.measure.Measure;
 import trueseam.intake.patternfile.PatternFile;
@@ -26,6 +27,8 @@ import trueseam.output.chart.ChartSheet;
 import trueseam.output.chart.FittingChart;
 import trueseam.output.print.FullSizePrint;
 import trueseam.output.print.PrintOptions;
+import trueseam.output.profile.ProfileCsv;
+import trueseam.output.profile.ProfileDrawing;
 import trueseam.output.report.FitSummary;
 import trueseam.output.report.Occasion;
 import trueseam.output.report.ReportJson;
@@ -76,7 +79,8 @@ public final class FitCommand implements Callable<Integer> {
             paramLabel = "FOLDER",
             required = true,
             description =
-                    "The folder for altered.svg, print.pdf, strips.pdf, steps.pdf, chart.pdf, chart.csv and report.json.")
+                    "The folder for altered.svg, print.pdf, strips.pdf, steps.pdf, chart.pdf, chart.csv, ease.svg, ease.csv"
+                            + " and report.json.")
     private Path out;
 
     /** For the command line. */
@@ -97,11 +101,14 @@ public final class FitCommand implements Callable<Integer> {
         var printed = together.make(() -> FullSizePrint.of(fit, print).pdf());
         var strips = together.make(() -> TapeOnStrips.pdf(fit, print));
         var steps = together.make(() -> StepSheet.pdf(fit, sheets));
+        List<EaseProfile> profiles = EaseProfile.of(fit);
+        var easePicture = together.make(
+                () -> ProfileDrawing.document(profiles, input.units().format()));
         FittingChart chart = FittingChart.of(
                 fit, asked.choice(), otherCap(asked, fit, spec.commandLine().getErr()));
         String json =
                 ReportJson.text(chart, new Occasion(Optional.of(input.earlier().today()), worn, asked.requests()));
-        new OutputFiles()
+        OutputFiles files = new OutputFiles()
                 .add(
                         out.resolve("altered.svg"),
                         PatternFile.write(
@@ -111,12 +118,18 @@ public final class FitCommand implements Callable<Integer> {
                 .add(out.resolve("report.json"), json)
                 .add(out.resolve("print.pdf"), printed.get())
                 .add(out.resolve("strips.pdf"), strips.get())
-                .add(out.resolve("steps.pdf"), steps.get())
-                .write();
+                .add(out.resolve("steps.pdf"), steps.get());
+        if (!profiles.isEmpty()) {
+            files.add(out.resolve("ease.svg"), easePicture.get())
+                    .add(
+                            out.resolve("ease.csv"),
+                            ProfileCsv.text(profiles, input.units().format().unit()));
+        }
+        files.write();
         say.println(input.units().json() ? json : FitSummary.text(chart));
         if (!input.units().json()) {
             say.println("Written to " + out + ": altered.svg, print.pdf, strips.pdf, steps.pdf, chart.pdf, chart.csv,"
-                    + " report.json.");
+                    + (profiles.isEmpty() ? "" : " ease.svg, ease.csv,") + " report.json.");
             say.println("Measure both test squares of print.pdf before cutting, and cut a trial garment first.");
         }
         return 0;

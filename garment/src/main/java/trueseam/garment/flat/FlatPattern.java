@@ -348,18 +348,21 @@ public final class FlatPattern {
         for (Piece piece : pattern.pieces()) {
             Optional<Edge> inseam = piece.firstOf(EdgeRole.INSEAM);
             Optional<Edge> side = piece.firstOf(EdgeRole.SIDE);
-            OptionalDouble level = piece.level(LevelName.CROTCH);
-            boolean leg = piece.kind().isTrouser() && isTaken(piece, 1);
-            if (leg && inseam.isPresent() && side.isPresent() && level.isPresent()) {
-                Path path = inseam.get().path();
-                Point crotchPoint = lower(path.start(), path.end()).equals(path.start()) ? path.end() : path.start();
-                double y = Math.min(level.getAsDouble(), crotchPoint.y());
-                double inner = y == crotchPoint.y() ? crotchPoint.x() : xAt(inseam.get(), y);
-                parts.add(new FlatPart(
-                        piece.name(), "inseam to outseam at the crotch", Math.abs(xAt(side.get(), y) - inner), 1));
+            OptionalDouble y = Heights.thigh(piece);
+            if (y.isPresent() && isTaken(piece, 1) && inseam.isPresent() && side.isPresent()) {
+                double across = xAt(side.get(), y.getAsDouble()) - innerAt(inseam.get(), y.getAsDouble());
+                parts.add(new FlatPart(piece.name(), "inseam to outseam at the crotch", Math.abs(across), 1));
             }
         }
         return parts;
+    }
+
+    private static double innerAt(Edge inseam, double y) {
+        Point crotchPoint = lower(inseam.path().start(), inseam.path().end())
+                        .equals(inseam.path().start())
+                ? inseam.path().end()
+                : inseam.path().start();
+        return y == crotchPoint.y() ? crotchPoint.x() : xAt(inseam, y);
     }
 
     private List<FlatPart> waistToHip() {

@@ -36,7 +36,21 @@ final class Heights {
                 : OptionalDouble.empty();
     }
 
-    private static OptionalDouble end(Piece piece, EdgeRole role, boolean upper) {
+    /** The crotch level, or the crotch point where that lies lower. */
+    static OptionalDouble thigh(Piece piece) {
+        Optional<Edge> inseam = piece.firstOf(EdgeRole.INSEAM);
+        OptionalDouble level = piece.level(LevelName.CROTCH);
+        return piece.kind().isTrouser() && inseam.isPresent() && level.isPresent()
+                ? OptionalDouble.of(Math.min(
+                        level.getAsDouble(),
+                        Math.max(
+                                inseam.get().path().start().y(),
+                                inseam.get().path().end().y())))
+                : OptionalDouble.empty();
+    }
+
+    /** The upper or lower end of the edge of a role. */
+    static OptionalDouble end(Piece piece, EdgeRole role, boolean upper) {
         // A centre gore has no side edge: its seam with the side gore stands for it.
         Optional<Edge> edge = piece.firstOf(role).or(() -> piece.firstOf(EdgeRole.PANEL));
         if (edge.isEmpty()) {

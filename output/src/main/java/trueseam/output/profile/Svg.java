@@ -1,0 +1,92 @@
+package trueseam.output.profile;
+
+import java.io.StringWriter;
+import java.util.Locale;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+
+/** Writes elements of a drawing one after another; what is opened is closed by the caller. */
+final class Svg {
+
+    private static final XMLOutputFactory FACTORY = XMLOutputFactory.newDefaultFactory();
+
+    private final StringWriter text = new StringWriter();
+    private final XMLStreamWriter xml;
+
+    Svg() {
+        try {
+            xml = FACTORY.createXMLStreamWriter(text);
+        } catch (XMLStreamException e) {
+            throw broken(e);
+        }
+    }
+
+    /** Opens an element; attributes are names and values in turn, numbers written to a hundredth. */
+    Svg open(String element, Object... attributes) {
+        try {
+            xml.writeStartElement(element);
+            attributes(attributes);
+            return this;
+        } catch (XMLStreamException e) {
+            throw broken(e);
+        }
+    }
+
+    Svg close() {
+        try {
+            xml.writeEndElement();
+            return this;
+        } catch (XMLStreamException e) {
+            throw broken(e);
+        }
+    }
+
+    Svg empty(String element, Object... attributes) {
+        try {
+            xml.writeEmptyElement(element);
+            attributes(attributes);
+            return this;
+        } catch (XMLStreamException e) {
+            throw broken(e);
+        }
+    }
+
+    Svg element(String element, String content, Object... attributes) {
+        open(element, attributes);
+        try {
+            xml.writeCharacters(content);
+        } catch (XMLStreamException e) {
+            throw broken(e);
+        }
+        return close();
+    }
+
+    String text() {
+        try {
+            xml.flush();
+            return text.toString();
+        } catch (XMLStreamException e) {
+            throw broken(e);
+        }
+    }
+
+    static String number(double value) {
+        String text = String.format(Locale.ROOT, "%.2f", value);
+        return text.replaceAll("\\.?0+$", "").replaceAll("^-0$", "0");
+    }
+
+    private void attributes(Object... attributes) throws XMLStreamException {
+        for (int i = 0; i < attributes.length; i += 2) {
+            Object value = attributes[i + 1];
+            xml.writeAttribute(
+                    String.valueOf(attributes[i]),
+                    value instanceof Number number ? number(number.doubleValue()) : String.valueOf(value));
+        }
+    }
+
+    /** Writing into memory fails only for a fault of ours. */
+    private static IllegalStateException broken(XMLStreamException e) {
+        return new IllegalStateException("The drawing cannot be written.", e);
+    }
+}
