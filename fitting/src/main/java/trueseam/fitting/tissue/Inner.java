@@ -3,6 +3,7 @@ package trueseam.fitting.tissue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.Grain;
 import trueseam.garment.pattern.Landmark;
 import trueseam.garment.pattern.Level;
@@ -11,7 +12,10 @@ import trueseam.geometry.Motion;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
 
-/** What lies inside the outline, on its way through a list of steps: where each point comes to lie, and what is marked anew. */
+/**
+ * What lies inside the outline, on its way through a list of steps: where each point comes to lie, and what is marked anew. Also what is
+ * written on the piece: how often it is cut, and on which fold.
+ */
 final class Inner {
 
     private final Piece piece;
@@ -19,6 +23,7 @@ final class Inner {
     private final List<Copied> copied = new ArrayList<>();
     private final List<Step.Remark> remarks = new ArrayList<>();
     private final List<Step.NewDart> newDarts = new ArrayList<>();
+    private final List<Step.Unfold> unfolded = new ArrayList<>();
 
     /** The marks below a level that were copied and where the pattern lay. */
     private record Copied(double belowY, Motion motion) {}
@@ -55,6 +60,33 @@ final class Inner {
 
     List<Step.NewDart> newDarts() {
         return List.copyOf(newDarts);
+    }
+
+    void unfolded(Step.Unfold unfold) {
+        if (piece.fold().filter(unfold.edge()::equals).isEmpty()) {
+            throw new TissueException(piece.name(), unfold.edge(), "this edge does not lie on a fold.");
+        }
+        unfolded.add(unfold);
+    }
+
+    /** Off its fold a piece is cut twice where it was cut once. */
+    int cutCount() {
+        return unfolded.isEmpty() ? piece.cutCount() : 2 * piece.cutCount();
+    }
+
+    Optional<String> fold() {
+        return unfolded.isEmpty() ? piece.fold() : Optional.empty();
+    }
+
+    /** The edges, with the allowance of a seam where the fold was. */
+    List<Edge> seamed(List<Edge> edges) {
+        List<Edge> all = new ArrayList<>(edges);
+        for (Step.Unfold unfold : unfolded) {
+            all.replaceAll(edge -> edge.name().equals(unfold.edge())
+                    ? new Edge(edge.name(), edge.role(), edge.path(), unfold.allowanceMm())
+                    : edge);
+        }
+        return all;
     }
 
     boolean isParted() {

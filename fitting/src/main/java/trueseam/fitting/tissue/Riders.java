@@ -62,9 +62,9 @@ final class Riders {
         return new Piece(
                 piece.name(),
                 piece.kind(),
-                piece.cutCount(),
-                piece.fold(),
-                edges,
+                inner.cutCount(),
+                inner.fold(),
+                inner.seamed(edges),
                 darts,
                 notches,
                 landmarks,

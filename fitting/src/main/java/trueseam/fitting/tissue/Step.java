@@ -199,6 +199,19 @@ public sealed interface Step {
     }
 
     /**
+     * Takes a piece off the fold: it is cut twice as often, with a seam where the fold was.
+     *
+     * @param edge the edge that lay on the fold
+     * @param allowanceMm cloth that is cut beyond the new seam, mm
+     */
+    record Unfold(String edge, double allowanceMm) implements Step {
+        @Override
+        public <R> R read(StepReader<R> reader) {
+            return reader.unfold(this);
+        }
+    }
+
+    /**
      * Traces a line over from another piece that lies beneath, already altered: a facing is drawn anew from what it faces.
      *
      * @param from the piece beneath

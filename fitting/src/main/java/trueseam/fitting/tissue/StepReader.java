@@ -112,6 +112,14 @@ public interface StepReader<R> {
     R straighten(Step.Straighten step);
 
     /**
+     * For taking a piece off the fold.
+     *
+     * @param step the step
+     * @return what comes of it
+     */
+    R unfold(Step.Unfold step);
+
+    /**
      * For tracing over from another piece.
      *
      * @param step the step

@@ -260,6 +260,12 @@ public final class Tissue implements StepReader<Void> {
     }
 
     @Override
+    public Void unfold(Step.Unfold step) {
+        inner.unfolded(step);
+        return null;
+    }
+
+    @Override
     public Void traceOver(Step.TraceOver step) {
         over.add(step);
         return null;

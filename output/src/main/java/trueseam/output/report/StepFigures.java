@@ -174,6 +174,9 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
 
     record StraightenFigure(String step, String words, String edge, PoseFigure pose) implements Figure {}
 
+    record UnfoldFigure(String step, String words, String edge, double allowanceMm, PoseFigure pose)
+            implements Figure {}
+
     record TraceOverFigure(String step, String words, String from, StretchFigure stretch, PoseFigure pose)
             implements Figure {}
 
@@ -335,6 +338,11 @@ final class StepFigures implements StepReader<StepFigures.Figure> {
     @Override
     public Figure straighten(Step.Straighten step) {
         return new StraightenFigure("straighten", words, step.edge(), pose);
+    }
+
+    @Override
+    public Figure unfold(Step.Unfold step) {
+        return new UnfoldFigure("unfold", words, step.edge(), step.allowanceMm(), pose);
     }
 
     @Override

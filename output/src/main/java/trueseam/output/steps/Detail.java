@@ -225,6 +225,11 @@ record Detail(int step, Point from, Point to, String label, boolean moves) {
         }
 
         @Override
+        public Optional<Detail> unfold(Step.Unfold step) {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Detail> traceOver(Step.TraceOver step) {
             return Optional.empty();
         }

@@ -143,6 +143,11 @@ final class NamedPlace implements StepReader<Optional<Place>> {
     }
 
     @Override
+    public Optional<Place> unfold(Step.Unfold step) {
+        return Optional.empty();
+    }
+
+    @Override
     public Optional<Place> traceOver(Step.TraceOver step) {
         return Optional.empty();
     }

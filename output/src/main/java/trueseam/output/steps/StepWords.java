@@ -343,6 +343,13 @@ public final class StepWords implements StepReader<String> {
     }
 
     @Override
+    public String unfold(Step.Unfold step) {
+        return "The " + names.edge(step.edge())
+                + " is no longer a fold but a seam: write \"cut 2\" on the piece, and add "
+                + ruler.show(step.allowanceMm()) + " beyond it for the seam.";
+    }
+
+    @Override
     public String traceOver(Step.TraceOver step) {
         return "Lay the tissue over the altered " + step.from() + " and trace " + names.shortStretch(step.stretch())
                 + " from it.";
