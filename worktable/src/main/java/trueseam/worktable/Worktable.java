@@ -14,6 +14,7 @@ import trueseam.worktable.page.Pages;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
 import trueseam.worktable.pattern.PatternScreen;
+import trueseam.worktable.print.PrintScreen;
 import trueseam.worktable.project.ChangedElsewhereException;
 import trueseam.worktable.project.NoSuchProjectException;
 import trueseam.worktable.project.PatternPart;
@@ -85,7 +86,7 @@ public final class Worktable implements AutoCloseable {
     }
 
     private static List<Screen> screens() {
-        return List.of(new History(), new PatternScreen(), new ChartScreen());
+        return List.of(new History(), new PatternScreen(), new ChartScreen(), new PrintScreen());
     }
 
     private static void settings(JavalinConfig config) {

@@ -21,6 +21,9 @@ import trueseam.output.drawing.PdfBook;
  */
 public final class FullSizePrint {
 
+    /** Between page one and the others on the map, in widths of a page. */
+    private static final double BESIDE = 0.2;
+
     private final WorkedPattern worked;
     private final PrintOptions options;
     private final List<String> warnings;
@@ -79,6 +82,28 @@ public final class FullSizePrint {
      */
     public Layout layout() {
         return layout;
+    }
+
+    /**
+     * How the pages go together.
+     *
+     * @return the map, with a page one that stands alone to the left of the others
+     */
+    public PrintMap map() {
+        List<PrintMap.Outline> outlines = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            Placed placed = layout.pieces().get(i);
+            outlines.add(new PrintMap.Outline(
+                    placed.piece(), Layouts.there(pieces.get(i).outline(), placed)));
+        }
+        List<Bounds> cover = new ArrayList<>();
+        if (layout.cover().isEmpty()) {
+            Bounds all = new PrintMap(List.of(), layout.tiles(), List.of()).all();
+            Bounds page = layout.tiles().get(0).window();
+            double right = all.minX() - BESIDE * page.width();
+            cover.add(new Bounds(right - page.width(), all.maxY() - page.height(), right, all.maxY()));
+        }
+        return new PrintMap(cover, layout.tiles(), outlines);
     }
 
     /**
