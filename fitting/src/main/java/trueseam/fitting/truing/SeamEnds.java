@@ -84,8 +84,15 @@ public record SeamEnds(
         return seam.contains("shoulder") ? "shoulder point" : seam.contains("yoke") ? "armhole" : "underarm";
     }
 
-    /** The edge that meets an end of a seam edge. */
-    static Edge beside(Piece piece, String edge, boolean atStart) {
+    /**
+     * The edge that meets an end of a seam edge.
+     *
+     * @param piece the piece
+     * @param edge the seam edge
+     * @param atStart whether at the end where it starts
+     * @return the edge before or after it in the outline
+     */
+    public static Edge beside(Piece piece, String edge, boolean atStart) {
         int n = piece.edges().size();
         int i = piece.indexOf(edge);
         return piece.edges().get(atStart ? (i + n - 1) % n : (i + 1) % n);
