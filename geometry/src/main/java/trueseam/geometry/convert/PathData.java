@@ -70,6 +70,52 @@ public final class PathData {
         return String.join(" ", lines.stream().map(PathData::write).toList());
     }
 
+    /**
+     * Writes an open line for the eye, y downwards as on a screen, to 1/1000 mm: short, and quick enough for a picture a frame. It does
+     * not read back to the same numbers.
+     *
+     * @param path the line, y upwards
+     * @return path data, absolute M, L and C
+     */
+    public static String drawn(Path path) {
+        StringBuilder text = new StringBuilder(32 * path.segments().size() + 16).append('M');
+        fine(text, path.start());
+        for (Segment s : path.segments()) {
+            if (s instanceof Cubic c) {
+                fine(text.append('C'), c.handle1());
+                fine(text.append(' '), c.handle2());
+                fine(text.append(' '), c.end());
+            } else {
+                fine(text.append('L'), s.end());
+            }
+        }
+        return text.toString();
+    }
+
+    private static void fine(StringBuilder text, Point p) {
+        thousandths(text, p.x());
+        thousandths(text.append(' '), -p.y());
+    }
+
+    private static void thousandths(StringBuilder text, double mm) {
+        long whole = Math.round(mm * 1000);
+        if (whole < 0) {
+            text.append('-');
+        }
+        long size = Math.abs(whole);
+        text.append(size / 1000);
+        int rest = (int) (size % 1000);
+        if (rest != 0) {
+            text.append('.').append((char) ('0' + rest / 100));
+            if (rest % 100 != 0) {
+                text.append((char) ('0' + rest / 10 % 10));
+            }
+            if (rest % 10 != 0) {
+                text.append((char) ('0' + rest % 10));
+            }
+        }
+    }
+
     private static void append(StringBuilder text, Point p) {
         text.append(number(p.x())).append(' ').append(number(p.y()));
     }

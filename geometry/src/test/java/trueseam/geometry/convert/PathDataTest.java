@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import trueseam.geometry.Cubic;
 import trueseam.geometry.Drawn;
+import trueseam.geometry.Line;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
@@ -169,6 +171,24 @@ class PathDataTest {
         for (int i = 0; i < 100; i++) {
             double value = Math.scalb(random.nextDouble() - 0.5, random.nextInt(60) - 40);
             assertThat(Double.parseDouble(PathData.number(value))).isEqualTo(value);
+        }
+    }
+
+    @Test
+    void forTheEyeALineIsWrittenDownwardsToAThousandthAndNoFiner() {
+        Path path = Path.of(
+                new Line(new Point(0, 0), new Point(10.12345, -3.5)),
+                new Cubic(
+                        new Point(10.12345, -3.5),
+                        new Point(-0.0004, 0.05),
+                        new Point(0.1, 20),
+                        new Point(-1, 2.0307)));
+        assertThat(PathData.drawn(path)).isEqualTo("M0 0L10.123 3.5C0 -0.05 0.1 -20 -1 -2.031");
+        Path read = Affine.UPSIDE_DOWN.apply(
+                PathData.read(PathData.drawn(path)).get(0).path());
+        for (int i = 0; i <= 10; i++) {
+            Point was = path.pointAt(path.length() * i / 10);
+            assertThat(read.nearest(was).point().distanceTo(was)).isLessThan(0.001);
         }
     }
 }
