@@ -63,6 +63,7 @@ public final class Fitting {
     private final Set<PieceKind> inParts;
     private final Map<Measure, Double> drawn = new EnumMap<>(Measure.class);
     private final Optional<Map<Measure, Double>> typed;
+    private final Optional<FitResult> near;
     private final List<Finding> findings = new ArrayList<>();
     private final EarlierRounds rounds = new EarlierRounds();
     private final Corrections corrections = new Corrections();
@@ -72,12 +73,14 @@ public final class Fitting {
             Body body,
             Optional<SizeRow> size,
             Optional<Map<Measure, Double>> typed,
-            FitChoices choices) {
+            FitChoices choices,
+            Optional<FitResult> near) {
         // A change on one side only: the pieces can no longer be cut double.
         boolean oneSided =
                 choices.requests().stream().anyMatch(request -> request.side().isPresent());
         this.pattern = oneSided ? Sides.split(pattern) : pattern;
         this.typed = typed;
+        this.near = near;
         this.body = body;
         this.size = size;
         this.choices = choices;
@@ -99,7 +102,21 @@ public final class Fitting {
      * @throws IllegalArgumentException of this room or the tissue's if the pattern cannot take a change at all
      */
     public static FitResult fit(Pattern pattern, Body body, Optional<SizeRow> size, FitChoices choices) {
-        return new Fitting(pattern, body, size, Optional.empty(), choices).result();
+        return new Fitting(pattern, body, size, Optional.empty(), choices, Optional.empty()).result();
+    }
+
+    /**
+     * Fits a pattern once more with other choices: the corrections that a fit of it came to are where those of this one begin, so that
+     * it is there sooner. It measures what a fit from the beginning measures, within what corrections leave.
+     *
+     * @param pattern the pattern before any alteration
+     * @param near a fit of that pattern, without typed measures
+     * @param choices what she chooses now
+     * @return the whole fit for the same body, proven or marked as failing
+     * @throws IllegalArgumentException of this room or the tissue's if the pattern cannot take a change at all
+     */
+    public static FitResult again(Pattern pattern, FitResult near, FitChoices choices) {
+        return new Fitting(pattern, near.body(), near.size(), Optional.empty(), choices, Optional.of(near)).result();
     }
 
     /**
@@ -115,7 +132,7 @@ public final class Fitting {
      */
     public static FitResult onPaper(
             Pattern schematic, Body body, Optional<SizeRow> size, Map<Measure, Double> typedMm, FitChoices choices) {
-        return new Fitting(schematic, body, size, Optional.of(typedMm), choices).result();
+        return new Fitting(schematic, body, size, Optional.of(typedMm), choices, Optional.empty()).result();
     }
 
     /**
@@ -134,7 +151,7 @@ public final class Fitting {
             Optional<SizeRow> size,
             Optional<Map<Measure, Double>> typedMm,
             FitChoices choices) {
-        return new Fitting(pattern, body, size, typedMm, choices).chart();
+        return new Fitting(pattern, body, size, typedMm, choices, Optional.empty()).chart();
     }
 
     /**
@@ -334,8 +351,27 @@ public final class Fitting {
     private record Solved(Amounts amounts, WorkedPattern worked) {}
 
     private Solved solve(List<Need> needs) {
+        return solve(needs, near.flatMap(fit -> begun(needs, fit)).orElseGet(() -> begun(start(needs))));
+    }
+
+    private Solved begun(Amounts amounts) {
+        return new Solved(amounts, work(amounts));
+    }
+
+    /** Each amount corrected by what it was corrected by there; nothing if the pattern cannot take that. */
+    private Optional<Solved> begun(List<Need> needs, FitResult fit) {
         Amounts amounts = start(needs);
-        return solve(needs, new Solved(amounts, work(amounts)));
+        Amounts was = start(fit.needs());
+        for (Measure measure : amounts.mm().keySet()) {
+            if (was.has(measure) && fit.amounts().has(measure)) {
+                amounts = amounts.plus(measure, fit.amounts().of(measure) - was.of(measure));
+            }
+        }
+        try {
+            return Optional.of(begun(amounts));
+        } catch (IllegalArgumentException tooFar) {
+            return Optional.empty();
+        }
     }
 
     private Solved solve(List<Need> needs, Solved before) {
@@ -352,8 +388,7 @@ public final class Fitting {
             }
             corrections.stayPlain();
         }
-        Amounts amounts = start(needs);
-        return corrected(targets, new Solved(amounts, work(amounts)), ROUNDS);
+        return corrected(targets, begun(start(needs)), ROUNDS);
     }
 
     private Solved corrected(Map<Measure, Double> targets, Solved before, int most) {
