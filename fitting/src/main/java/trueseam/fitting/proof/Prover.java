@@ -30,7 +30,7 @@ import trueseam.geometry.polygon.Region;
  * <tr><td>each traced edge congruent to the original</td><td>1e-6 mm</td></tr>
  * <tr><td>each changed measure, taken again on the flat pattern, at its target</td><td>0.1 mm</td></tr>
  * <tr><td>seams sewn edge to edge: change of the difference in length</td><td>0.1 mm</td></tr>
- * <tr><td>ends that meet when sewn level after truing</td><td>0.5 mm</td></tr>
+ * <tr><td>ends that meet when sewn level after truing; at panel seams what lay on the bust, hip or elbow line</td><td>0.5 mm</td></tr>
  * <tr><td>cap less armhole unchanged, unless asked</td><td>0.5 mm</td></tr>
  * <tr><td>outlines simple; dart legs equal; edges smooth across seams</td><td>exact; 1e-6 mm; 3 degrees</td></tr>
  * </table>
@@ -167,6 +167,7 @@ public final class Prover {
                     "mm",
                     "front against back, after truing"));
         }
+        proofs.addAll(PanelLevels.prove(worked, LEVEL_MM));
     }
 
     private void proveOutlines() {
