@@ -21,6 +21,7 @@ import trueseam.worktable.project.PatternPart;
 import trueseam.worktable.project.Project;
 import trueseam.worktable.project.Shelf;
 import trueseam.worktable.project.ShelfException;
+import trueseam.worktable.standing.StandingScreen;
 import trueseam.worktable.start.History;
 import trueseam.worktable.start.StartScreen;
 
@@ -86,7 +87,7 @@ public final class Worktable implements AutoCloseable {
     }
 
     private static List<Screen> screens() {
-        return List.of(new History(), new PatternScreen(), new ChartScreen(), new PrintScreen());
+        return List.of(new History(), new PatternScreen(), new ChartScreen(), new PrintScreen(), new StandingScreen());
     }
 
     private static void settings(JavalinConfig config) {

@@ -1,5 +1,7 @@
 package trueseam.worktable.page;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -66,7 +68,8 @@ public final class Desk {
      * @return its workings, the same ones as before if it was asked lately
      */
     public Workings workings(Project project) {
-        return lately.computeIfAbsent(project, p -> new Workings(p, shelf::file, rules));
+        return lately.computeIfAbsent(
+                project, p -> new Workings(p, shelf::file, rules, LocalDate.now(ZoneId.systemDefault())));
     }
 
     /**

@@ -24,6 +24,7 @@ import trueseam.worktable.project.Project;
  * @param roll the width of the roll as it was typed
  * @param lines the lines that are printed
  * @param label what is printed for the person
+ * @param worn whether the garment was worn, or its trial garment tried on, and found right; for the report
  * @param options how it is printed; empty where the choices do not go together
  * @param paperWrong whether it is the paper that cannot be read
  * @param problem why they do not; else empty
@@ -34,6 +35,7 @@ record PrintChoices(
         String roll,
         Set<PrintedLine> lines,
         String label,
+        boolean worn,
         Optional<PrintOptions> options,
         boolean paperWrong,
         String problem) {
@@ -43,6 +45,7 @@ record PrintChoices(
     static final String ROLL = "roll";
     static final String LINES = "lines";
     static final String LABEL = "label";
+    static final String WORN = "worn";
 
     /** A usual width of plotter paper (common practice), in the user's own unit. */
     private static final String USUAL_ROLL_INCHES = "36 in";
@@ -58,7 +61,8 @@ record PrintChoices(
         Set<PrintedLine> lines = lines(part.choices().get(LINES));
         String label = part.choices().getOrDefault(LABEL, project.person().label());
         boolean strips = part.choices().containsKey(STRIPS);
-        PrintChoices asked = new PrintChoices(strips, paper, roll, lines, label, Optional.empty(), false, "");
+        boolean worn = part.choices().containsKey(WORN);
+        PrintChoices asked = new PrintChoices(strips, paper, roll, lines, label, worn, Optional.empty(), false, "");
         Paper chosen;
         try {
             chosen = paper(paper, roll, project.person().bareUnit());
@@ -67,7 +71,7 @@ record PrintChoices(
         }
         try {
             PrintOptions options = new PrintOptions(chosen, PrintOptions.USUAL_OVERLAP_MM, lines, show, label);
-            return new PrintChoices(strips, paper, roll, lines, label, Optional.of(options), false, "");
+            return new PrintChoices(strips, paper, roll, lines, label, worn, Optional.of(options), false, "");
         } catch (IllegalArgumentException e) {
             // The room's own sentence about lines that nobody could cut along.
             return asked.refused(false, e.getMessage());
@@ -83,7 +87,7 @@ record PrintChoices(
     }
 
     private PrintChoices refused(boolean byPaper, String sentence) {
-        return new PrintChoices(strips, paper, roll, lines, label, Optional.empty(), byPaper, sentence);
+        return new PrintChoices(strips, paper, roll, lines, label, worn, Optional.empty(), byPaper, sentence);
     }
 
     private static Set<PrintedLine> lines(String kept) {

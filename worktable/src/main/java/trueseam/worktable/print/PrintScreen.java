@@ -29,6 +29,7 @@ public final class PrintScreen implements Screen {
         routes.look("print/page.png", PrintScreen::page);
         routes.look("print/file/{file}", PrintScreen::file);
         routes.act("print/choose", PrintScreen::choose);
+        routes.act("print/worn", PrintScreen::worn);
     }
 
     private static void show(Visit visit) {
@@ -49,6 +50,19 @@ public final class PrintScreen implements Screen {
             choices.put(PrintChoices.STRIPS, "yes");
         }
         visit.change(said(visit, before), "", project -> project.with(new PrintPart(choices)));
+        show(visit);
+    }
+
+    private static void worn(Visit visit) {
+        Map<String, String> choices = new TreeMap<>(visit.project().print().choices());
+        boolean worn = !visit.field("worn").isEmpty();
+        if (worn) {
+            choices.put(PrintChoices.WORN, "yes");
+        } else {
+            choices.remove(PrintChoices.WORN);
+        }
+        visit.change(
+                worn ? "Worn and found right" : "Not worn yet", "", project -> project.with(new PrintPart(choices)));
         show(visit);
     }
 

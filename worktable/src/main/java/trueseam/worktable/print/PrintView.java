@@ -33,6 +33,7 @@ import trueseam.worktable.work.Outcome;
  * @param sheet the pages, or why there are none
  * @param cautions what speaks against cutting
  * @param files what can be taken away
+ * @param worn whether the garment was worn, or its trial garment tried on, and found right
  */
 public record PrintView(
         List<Choice> papers,
@@ -44,7 +45,8 @@ public record PrintView(
         boolean rollWrong,
         Outcome<Pages> sheet,
         List<String> cautions,
-        List<File> files) {
+        List<File> files,
+        boolean worn) {
 
     /**
      * Something to choose.
@@ -132,7 +134,8 @@ public record PrintView(
                 choices.paperWrong(),
                 sheet,
                 cautions(printing),
-                files(printing, print, visit));
+                files(printing, print, visit),
+                choices.worn());
     }
 
     private static List<Choice> papers(PrintChoices choices) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import trueseam.fitting.plan.FitResult;
+import trueseam.fitting.standing.TakenUp;
 import trueseam.fitting.work.WorkedPattern;
 import trueseam.intake.patternfile.PatternFile;
 import trueseam.output.chart.ChartCsv;
@@ -84,7 +85,14 @@ final class Printing {
             case REPORT ->
                 then(
                         fit(),
-                        fit -> utf8(ReportJson.text(chart(fit), new Occasion(Optional.of(today), false, List.of()))));
+                        fit -> utf8(ReportJson.text(
+                                chart(fit),
+                                new Occasion(
+                                        Optional.of(today),
+                                        choices.worn(),
+                                        workings.takenUp()
+                                                .map(TakenUp::requests)
+                                                .orElse(List.of())))));
         };
     }
 

@@ -9,9 +9,16 @@ package trueseam.worktable.project;
  * @param chart her decisions about the needs
  * @param trial the trial garment
  * @param print how it is printed
+ * @param standing what was brought of earlier patterns
  */
 public record Project(
-        String name, PersonPart person, PatternPart pattern, ChartPart chart, TrialPart trial, PrintPart print) {
+        String name,
+        PersonPart person,
+        PatternPart pattern,
+        ChartPart chart,
+        TrialPart trial,
+        PrintPart print,
+        StandingPart standing) {
 
     /** Parts that an older file does not have are empty. */
     public Project {
@@ -21,6 +28,7 @@ public record Project(
         chart = chart == null ? ChartPart.empty() : chart;
         trial = trial == null ? TrialPart.empty() : trial;
         print = print == null ? PrintPart.empty() : print;
+        standing = standing == null ? StandingPart.empty() : standing;
     }
 
     /**
@@ -31,7 +39,13 @@ public record Project(
      */
     public static Project named(String name) {
         return new Project(
-                name, PersonPart.empty(), PatternPart.empty(), ChartPart.empty(), TrialPart.empty(), PrintPart.empty());
+                name,
+                PersonPart.empty(),
+                PatternPart.empty(),
+                ChartPart.empty(),
+                TrialPart.empty(),
+                PrintPart.empty(),
+                StandingPart.empty());
     }
 
     /**
@@ -41,7 +55,7 @@ public record Project(
      * @return the project
      */
     public Project withName(String other) {
-        return new Project(other, person, pattern, chart, trial, print);
+        return new Project(other, person, pattern, chart, trial, print, standing);
     }
 
     /**
@@ -51,7 +65,7 @@ public record Project(
      * @return the project
      */
     public Project with(PersonPart other) {
-        return new Project(name, other, pattern, chart, trial, print);
+        return new Project(name, other, pattern, chart, trial, print, standing);
     }
 
     /**
@@ -61,7 +75,7 @@ public record Project(
      * @return the project
      */
     public Project with(PatternPart other) {
-        return new Project(name, person, other, chart, trial, print);
+        return new Project(name, person, other, chart, trial, print, standing);
     }
 
     /**
@@ -71,7 +85,7 @@ public record Project(
      * @return the project
      */
     public Project with(ChartPart other) {
-        return new Project(name, person, pattern, other, trial, print);
+        return new Project(name, person, pattern, other, trial, print, standing);
     }
 
     /**
@@ -81,7 +95,7 @@ public record Project(
      * @return the project
      */
     public Project with(TrialPart other) {
-        return new Project(name, person, pattern, chart, other, print);
+        return new Project(name, person, pattern, chart, other, print, standing);
     }
 
     /**
@@ -91,6 +105,16 @@ public record Project(
      * @return the project
      */
     public Project with(PrintPart other) {
-        return new Project(name, person, pattern, chart, trial, other);
+        return new Project(name, person, pattern, chart, trial, other, standing);
+    }
+
+    /**
+     * The same with other reports of earlier patterns.
+     *
+     * @param other what was brought
+     * @return the project
+     */
+    public Project with(StandingPart other) {
+        return new Project(name, person, pattern, chart, trial, print, other);
     }
 }

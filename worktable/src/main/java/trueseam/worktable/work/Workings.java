@@ -1,5 +1,6 @@
 package trueseam.worktable.work;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -17,6 +18,9 @@ import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.plan.Fitting;
 import trueseam.fitting.sizing.NoSizeException;
 import trueseam.fitting.sizing.SizeChoice;
+import trueseam.fitting.standing.Standing;
+import trueseam.fitting.standing.StandingWords;
+import trueseam.fitting.standing.TakenUp;
 import trueseam.garment.body.MissingMeasureException;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.finding.Finding;
@@ -30,6 +34,7 @@ import trueseam.garment.size.SizeTable;
 import trueseam.intake.body.EntryRules;
 import trueseam.intake.patternfile.PatternFile;
 import trueseam.intake.patternfile.PatternReading;
+import trueseam.intake.report.FitReportFile;
 import trueseam.intake.size.SizeTables;
 import trueseam.intake.size.UnknownTableException;
 import trueseam.worktable.project.PatternPart;
@@ -46,7 +51,10 @@ public final class Workings {
     private final UnaryOperator<String> files;
     private final EntryRules rules;
     private TypedBody body;
+    private final LocalDate today;
     private TypedChoices choices;
+    private Optional<Outcome<Standing>> standing;
+    private Optional<TakenUp> takenUp = Optional.empty();
     private Outcome<Taken> taken;
     private Outcome<List<Need>> needs;
     private Outcome<FitResult> fit;
@@ -57,8 +65,10 @@ public final class Workings {
      * @param project the project
      * @param files the text of a file that was brought, by its shelf mark
      * @param rules what is plausible for a body
+     * @param today the day, for the age of what was brought
      */
-    public Workings(Project project, UnaryOperator<String> files, EntryRules rules) {
+    public Workings(Project project, UnaryOperator<String> files, EntryRules rules, LocalDate today) {
+        this.today = today;
         this.project = project;
         this.files = files;
         this.rules = rules;
@@ -94,9 +104,61 @@ public final class Workings {
      */
     public synchronized TypedChoices choices() {
         if (choices == null) {
-            choices = TypedChoices.of(project.person(), project.chart());
+            TypedChoices typed = TypedChoices.of(project.person(), project.chart());
+            takenUp = takeUpStanding(typed.choices());
+            choices = takenUp.map(up -> new TypedChoices(up.choices(), typed.problems()))
+                    .orElse(typed);
         }
         return choices;
+    }
+
+    /**
+     * What earlier patterns propose.
+     *
+     * @return the proposals, or why there are none; nothing at all where no report was brought
+     */
+    public synchronized Optional<Outcome<Standing>> standing() {
+        if (standing == null) {
+            standing = project.standing().reports().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(orSentence(() -> Outcome.of(Standing.of(
+                            project.standing().reports().stream()
+                                    .map(report -> FitReportFile.read(report.fileName(), files.apply(report.file())))
+                                    .toList(),
+                            Optional.of(body().body())))));
+        }
+        return standing;
+    }
+
+    /**
+     * What of them was taken into the choices.
+     *
+     * @return what was taken; nothing where nothing was brought or it is only looked at
+     */
+    public synchronized Optional<TakenUp> takenUp() {
+        choices();
+        return takenUp;
+    }
+
+    /**
+     * How the evidence of earlier patterns is told.
+     *
+     * @return in the person's units, as of today
+     */
+    public StandingWords standingWords() {
+        return new StandingWords(project.person().format(), today);
+    }
+
+    private Optional<TakenUp> takeUpStanding(FitChoices typed) {
+        Optional<Standing> proposals =
+                project.standing().off() ? Optional.empty() : standing().flatMap(Outcome::value);
+        return proposals.flatMap(found -> ready(t -> TakenUp.of(
+                        found,
+                        Fitting.chart(t.pattern(), body().body(), t.row(), t.typedMm(), typed),
+                        t.pattern(),
+                        typed,
+                        standingWords()))
+                .value());
     }
 
     /**
@@ -151,6 +213,10 @@ public final class Workings {
     }
 
     private FitResult fitted(Taken t, FitChoices chosen) {
+        return worked(t, chosen).saying(takenUp().map(TakenUp::findings).orElse(List.of()));
+    }
+
+    private FitResult worked(Taken t, FitChoices chosen) {
         return t.typedMm()
                 .map(typed -> Fitting.onPaper(t.pattern(), body().body(), t.row(), typed, chosen))
                 .orElseGet(() -> Fitting.fit(t.pattern(), body().body(), t.row(), chosen));

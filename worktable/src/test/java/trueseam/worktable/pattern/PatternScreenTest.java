@@ -54,14 +54,16 @@ class PatternScreenTest {
 
     @Test
     void aPaperPatternIsTypedAsTheTapeReadsIt(Browser browser) {
-        String id = browser.put(trueseam.worktable.project.Project.named("Paper").with(Rosalind.measured()));
+        String id =
+                browser.put(trueseam.worktable.project.Project.named("Paper").with(Rosalind.measured()));
         browser.open("/p/" + id + "/pattern");
         browser.click("label:has(#way-paper)");
         browser.click("label:has(#garment-skirt)");
         assertThat(browser.main()).contains("or type what the tape reads on the paper");
         browser.type("#flat-hip\\ girth", "39 1/2 in", Keys.TAB);
         browser.type("#flat-waist\\ girth", "wide", Keys.TAB);
-        assertThat(browser.find("#flat-waist\\ girth").getAttribute("aria-invalid")).isEqualTo("true");
+        assertThat(browser.find("#flat-waist\\ girth").getAttribute("aria-invalid"))
+                .isEqualTo("true");
         assertThat(browser.find("#flat-waist\\ girth").getAttribute("value")).isEqualTo("wide");
         browser.assertAccessible();
         browser.picture("pattern-paper");
@@ -76,8 +78,8 @@ class PatternScreenTest {
         Path good = folder.resolve("my skirt.svg");
         Files.writeString(
                 good,
-                PatternFile.write(Garment.skirt.draft(
-                        DraftFigure.of(SizeTables.named("misses"), "16"), Allowances.inches())));
+                PatternFile.write(
+                        Garment.skirt.draft(DraftFigure.of(SizeTables.named("misses"), "16"), Allowances.inches())));
         Path bad = Files.writeString(folder.resolve("broken.svg"), "<svg xmlns='http://www.w3.org/2000/svg'><g>");
         String id = browser.put(trueseam.worktable.project.Project.named("File").with(Rosalind.measured()));
         browser.open("/p/" + id + "/pattern");
