@@ -17,6 +17,7 @@ import trueseam.app.command.OpenCommand;
 import trueseam.app.command.PrintCommand;
 import trueseam.app.command.SizeCommand;
 import trueseam.app.command.StandingCommand;
+import trueseam.app.command.TrialCommand;
 import trueseam.app.command.WalkCommand;
 
 /**
@@ -38,6 +39,7 @@ import trueseam.app.command.WalkCommand;
             PrintCommand.class,
             AlterationsCommand.class,
             StandingCommand.class,
+            TrialCommand.class,
             OpenCommand.class
         },
         footer = {

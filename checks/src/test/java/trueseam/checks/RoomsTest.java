@@ -32,7 +32,7 @@ class RoomsTest {
     /** The one class of each pure room that reads the CSV resources which ship inside it. */
     private static final DescribedPredicate<JavaClass> READS_RESOURCES = DescribedPredicate.describe(
             "reads resources that ship with the room",
-            c -> c.getName().startsWith("trueseam.garment.internal.ResourceTable")
+            c -> c.getName().startsWith("trueseam.garment.table.ResourceTable")
                     || c.getName().startsWith("trueseam.drafting.Estimate"));
 
     @Test

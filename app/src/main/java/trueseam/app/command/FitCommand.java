@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 import trueseam.app.input.FitInput;
 import trueseam.app.input.OutputFiles;
 import trueseam.app.input.PaperOption;
+import trueseam.app.input.PinnedOption;
 import trueseam.fitting.alteration.AlterationException;
 import trueseam.fitting.alteration.CapChoice;
 import trueseam.fitting.compare.FitChoices;
@@ -20,6 +21,9 @@ import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.plan.Fitting;
 import trueseam.fitting.profile.EaseProfile;
 import trueseam.fitting.tissue.TissueException;
+import trueseam.fitting.trial.NextFit;
+import trueseam.fitting.trial.Pinned;
+import trueseam.fitting.trial.Sitting;
 import trueseam.garment.measure.Measure;
 import trueseam.intake.patternfile.PatternFile;
 import trueseam.output.chart.ChartCsv;
@@ -47,6 +51,7 @@ import trueseam.output.strips.TapeOnStrips;
             "  trueseam fit --body anna.csv --paper-only skirt --table misses --size 14 --out fitted",
             "  trueseam fit --body anna.csv --paper-only bodice --flat \"bust girth=39 in\" --out fitted",
             "  trueseam fit --body anna.csv --pattern blouse.svg --standing fitted/report.json --out blouse",
+            "  trueseam fit --body anna.csv --pattern bodice.svg --pinned first-sitting.csv --out fitted-again",
             "",
             "Print page one first, measure both test squares, and cut a trial garment before the good cloth."
         })
@@ -57,6 +62,9 @@ public final class FitCommand implements Callable<Integer> {
 
     @Mixin
     private FitInput input;
+
+    @Mixin
+    private PinnedOption pinned;
 
     @Mixin
     private PaperOption paper;
@@ -90,7 +98,8 @@ public final class FitCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter say = spec.commandLine().getOut();
         FitInput.Case asked = input.read(spec.commandLine().getErr());
-        FitResult fit = fitted(asked, asked.choices()).saying(asked.findings());
+        List<Sitting> sittings = pinned.sittings(asked.pattern(), input.units().bareUnit());
+        FitResult fit = NextFit.after(fitted(asked, asked.choices()), sittings).saying(asked.findings());
         PrintOptions print = PrintOptions.usual(
                 paper.fullSize(input.units().bareUnit()),
                 input.units().format(),
@@ -105,7 +114,9 @@ public final class FitCommand implements Callable<Integer> {
         var easePicture = together.make(
                 () -> ProfileDrawing.document(profiles, input.units().format()));
         FittingChart chart = FittingChart.of(
-                fit, asked.choice(), otherCap(asked, fit, spec.commandLine().getErr()));
+                fit,
+                asked.choice(),
+                otherCap(asked, fit, sittings, spec.commandLine().getErr()));
         String json =
                 ReportJson.text(chart, new Occasion(Optional.of(input.earlier().today()), worn, asked.requests()));
         OutputFiles files = new OutputFiles()
@@ -128,11 +139,23 @@ public final class FitCommand implements Callable<Integer> {
         files.write();
         say.println(input.units().json() ? json : FitSummary.text(chart));
         if (!input.units().json()) {
+            said(sittings, say);
+        }
+        if (!input.units().json()) {
             say.println("Written to " + out + ": altered.svg, print.pdf, strips.pdf, steps.pdf, chart.pdf, chart.csv,"
                     + (profiles.isEmpty() ? "" : " ease.svg, ease.csv,") + " report.json.");
             say.println("Measure both test squares of print.pdf before cutting, and cut a trial garment first.");
         }
         return 0;
+    }
+
+    private void said(List<Sitting> sittings, PrintWriter say) {
+        for (Sitting sitting : sittings) {
+            say.println("Pinned, " + sitting.name() + ":");
+            for (Pinned one : sitting.findings()) {
+                say.println("  " + one.reckoning(input.units().format()));
+            }
+        }
     }
 
     private static FitResult fitted(FitInput.Case asked, FitChoices choices) {
@@ -142,7 +165,8 @@ public final class FitCommand implements Callable<Integer> {
     }
 
     /** The same fit with the other cap, where a sleeve girth changes, so that the chart can show what each way costs. */
-    private static List<FitResult> otherCap(FitInput.Case asked, FitResult fit, PrintWriter err) {
+    private static List<FitResult> otherCap(
+            FitInput.Case asked, FitResult fit, List<Sitting> sittings, PrintWriter err) {
         if (!fit.amounts().has(Measure.UPPER_ARM_GIRTH)) {
             return List.of();
         }
@@ -150,7 +174,7 @@ public final class FitCommand implements Callable<Integer> {
         CapChoice other =
                 choices.cap() == CapChoice.KEEP_CAP_SEAM ? CapChoice.KEEP_CAP_HEIGHT : CapChoice.KEEP_CAP_SEAM;
         try {
-            return List.of(fitted(asked, choices.withSleeve(other, choices.reach())));
+            return List.of(NextFit.after(fitted(asked, choices.withSleeve(other, choices.reach())), sittings));
         } catch (TissueException | AlterationException e) {
             err.println("The other choice for the cap cannot be shown: " + e.getMessage());
             return List.of();

@@ -98,7 +98,9 @@ public final class Comparison {
                 need(measure, value.get()).ifPresent(needs::add);
             }
         }
-        return List.copyOf(chosenLengthFirst(needs));
+        // What the fit before settled has yielded already.
+        boolean settled = choices.overrules().values().stream().anyMatch(own -> own instanceof Overrule.Settled);
+        return List.copyOf(settled ? needs : chosenLengthFirst(needs));
     }
 
     /**
@@ -185,6 +187,9 @@ public final class Comparison {
     private Decision decide(Need need) {
         LengthFormat show = choices.show();
         Overrule overrule = choices.overrules().get(need.measure());
+        if (overrule instanceof Overrule.Settled settled) {
+            return settled.decision();
+        }
         if (overrule instanceof Overrule.Leave) {
             return new Decision(Verdict.LEAVE, 0, "Left alone, as you decided.", true);
         }

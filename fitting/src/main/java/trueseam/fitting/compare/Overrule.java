@@ -25,4 +25,11 @@ public sealed interface Overrule {
      * @param words the evidence, for the chart
      */
     record Standing(OptionalDouble mm, String words) implements Overrule {}
+
+    /**
+     * It was settled by the fit before, and what was pinned on the trial garment comes on top.
+     *
+     * @param decision what was decided then, with what was pinned
+     */
+    record Settled(Decision decision) implements Overrule {}
 }

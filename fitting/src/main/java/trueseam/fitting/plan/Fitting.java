@@ -15,6 +15,7 @@ import trueseam.fitting.compare.Coverage;
 import trueseam.fitting.compare.Decision;
 import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.compare.Need;
+import trueseam.fitting.compare.Overrule;
 import trueseam.fitting.compare.Verdict;
 import trueseam.fitting.proof.FitReport;
 import trueseam.fitting.proof.Prover;
@@ -456,6 +457,7 @@ public final class Fitting {
             boolean left = typed.isEmpty()
                     && need.decision().verdict() == Verdict.LEAVE
                     && !need.decision().overruled()
+                    && !(choices.overrules().get(need.measure()) instanceof Overrule.Settled)
                     && need.flatMm().isPresent()
                     && now.isPresent()
                     && Coverage.isAltered(kind, inParts, need.measure());

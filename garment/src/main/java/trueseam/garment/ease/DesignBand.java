@@ -3,9 +3,9 @@ package trueseam.garment.ease;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import trueseam.garment.internal.ResourceTable;
 import trueseam.garment.length.Length;
 import trueseam.garment.length.LengthUnit;
+import trueseam.garment.table.ResourceTable;
 
 /**
  * A band of whole ease by which a style is called fitted or loose.

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trueseam.garment.body.Body;
-import trueseam.garment.internal.ResourceTable;
 import trueseam.garment.length.Length;
 import trueseam.garment.length.LengthUnit;
 import trueseam.garment.measure.Measure;
+import trueseam.garment.table.ResourceTable;
 
 /**
  * How much wearing ease each measure of a garment needs, in woven cloth.

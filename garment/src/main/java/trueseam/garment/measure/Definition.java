@@ -2,7 +2,7 @@ package trueseam.garment.measure;
 
 import java.util.HashMap;
 import java.util.Map;
-import trueseam.garment.internal.ResourceTable;
+import trueseam.garment.table.ResourceTable;
 
 /** One line of {@code measures.csv}: what is said of a measure. */
 record Definition(

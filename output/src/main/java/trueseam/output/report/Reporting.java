@@ -156,6 +156,12 @@ final class Reporting {
         if (overrule instanceof Overrule.Standing standing) {
             return new ReportFigures.OverruleFigure(measure.term(), "standing", standing.mm());
         }
+        if (overrule instanceof Overrule.Settled settled) {
+            return new ReportFigures.OverruleFigure(
+                    measure.term(),
+                    "settled",
+                    OptionalDouble.of(settled.decision().amountMm()));
+        }
         String word = overrule instanceof Overrule.Leave ? "leave" : "alter";
         return new ReportFigures.OverruleFigure(measure.term(), word, OptionalDouble.empty());
     }

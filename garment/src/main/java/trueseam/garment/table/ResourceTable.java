@@ -1,4 +1,4 @@
-package trueseam.garment.internal;
+package trueseam.garment.table;
 
 import java.io.IOException;
 import java.io.InputStream;
