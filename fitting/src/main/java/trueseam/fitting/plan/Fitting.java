@@ -276,6 +276,7 @@ public final class Fitting {
     }
 
     private FitResult result() {
+        WorkOrder.named(choices).forEach(applied -> LargeAmounts.requireTaken(pattern, applied, choices.show()));
         Attempt attempt = provenAttempt(chart());
         List<Need> needs = attempt.needs();
         Solved solved = attempt.solved();

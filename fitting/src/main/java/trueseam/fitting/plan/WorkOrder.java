@@ -136,13 +136,16 @@ final class WorkOrder {
     }
 
     private void byName() {
-        for (Request request : choices.requests()) {
-            if (request.mm().isPresent()) {
-                byStage.get(request.entry().stage())
-                        .add(new Applied(
-                                request.entry(), request.variant(), request.mm().getAsDouble(), request.side()));
-            }
-        }
+        named(choices).forEach(applied -> byStage.get(applied.entry().stage()).add(applied));
+    }
+
+    /** What she asked for by name, with its amount. */
+    static List<Applied> named(FitChoices choices) {
+        return choices.requests().stream()
+                .filter(request -> request.mm().isPresent())
+                .map(request -> new Applied(
+                        request.entry(), request.variant(), request.mm().getAsDouble(), request.side()))
+                .toList();
     }
 
     private void lengths(List<Alteration> all) {

@@ -2,6 +2,7 @@ package trueseam.fitting.proof;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import trueseam.fitting.tissue.AlteredPiece;
@@ -179,9 +180,17 @@ public final class Prover {
                     fault.isPresent() ? 1 : 0,
                     0,
                     "crossings",
-                    fault.map(OutlineFault::toString).orElse("its outline is simple")));
+                    fault.map(Prover::words).orElse("its outline is simple")));
             proveDarts(piece);
         }
+    }
+
+    private static String words(OutlineFault fault) {
+        return String.format(
+                Locale.ROOT,
+                "looked at along the outline, first at (%.1f, %.1f) mm",
+                fault.place().x(),
+                fault.place().y());
     }
 
     private void proveDarts(AlteredPiece piece) {

@@ -153,7 +153,7 @@ final class GorePlait {
                 gore.piece().name(),
                 gore.outer().edge.name(),
                 mm,
-                "the back edge may come to be straight above the hip and never hollow [DM1911]; lay a smaller plait and widen"
+                "the back edge may come to be straight above the hip and never hollow; lay a smaller plait and widen"
                         + " the front at the hip, or take the next size.");
     }
 }
