@@ -5,6 +5,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import org.slf4j.LoggerFactory;
@@ -14,6 +15,7 @@ import trueseam.worktable.page.Pages;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
 import trueseam.worktable.pattern.PatternScreen;
+import trueseam.worktable.person.PersonScreen;
 import trueseam.worktable.print.PrintScreen;
 import trueseam.worktable.project.ChangedElsewhereException;
 import trueseam.worktable.project.NoSuchProjectException;
@@ -87,7 +89,13 @@ public final class Worktable implements AutoCloseable {
     }
 
     private static List<Screen> screens() {
-        return List.of(new History(), new PatternScreen(), new ChartScreen(), new PrintScreen(), new StandingScreen());
+        return List.of(
+                new History(),
+                new PersonScreen(Clock.systemDefaultZone()),
+                new PatternScreen(),
+                new ChartScreen(),
+                new PrintScreen(),
+                new StandingScreen());
     }
 
     private static void settings(JavalinConfig config) {

@@ -1,18 +1,14 @@
 package trueseam.app.input;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.finding.Severity;
 import trueseam.garment.length.LengthUnit;
-import trueseam.intake.body.BodyCsv;
 import trueseam.intake.body.BodyFile;
-import trueseam.intake.body.BodyJson;
 import trueseam.intake.body.EntryRules;
-import trueseam.intake.survey.Survey;
-import trueseam.intake.survey.SurveyRow;
+import trueseam.intake.survey.BroughtBody;
 
 /** {@code --body} and {@code --row}: whose measures. */
 public final class BodyOption {
@@ -51,31 +47,11 @@ public final class BodyOption {
         }
         String text = Texts.read(file);
         String name = file.getFileName().toString();
-        if (isSurvey(text)) {
-            return new BodyFile(surveyed(name, text).asBody(), List.of());
-        }
-        if (row != null) {
-            throw new InputException(
-                    name + " is not a survey (it has no SubjectId column), so --row cannot be used with it.");
-        }
-        EntryRules rules = EntryRules.usual().withBareUnit(bareUnit);
-        BodyFile body = text.stripLeading().startsWith("{")
-                ? BodyJson.read(name, text, rules)
-                : BodyCsv.read(name, text, rules);
+        BodyFile body = BroughtBody.read(
+                        name, text, row == null ? "" : row, EntryRules.usual().withBareUnit(bareUnit))
+                .file();
         refuseFailures(body);
         return body;
-    }
-
-    private static boolean isSurvey(String text) {
-        int end = text.indexOf('\n');
-        return (end < 0 ? text : text.substring(0, end)).contains("SubjectId");
-    }
-
-    private SurveyRow surveyed(String name, String text) {
-        if (row == null) {
-            throw new InputException(name + " is a survey of many people; choose one with --row ID.");
-        }
-        return Survey.read(name, text).row(row);
     }
 
     private static void refuseFailures(BodyFile body) {

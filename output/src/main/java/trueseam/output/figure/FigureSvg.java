@@ -2,6 +2,7 @@ package trueseam.output.figure;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import trueseam.garment.body.Side;
 import trueseam.geometry.Cubic;
 import trueseam.geometry.Path;
@@ -22,43 +23,41 @@ final class FigureSvg {
     private static final double MARK_MM = 8.5;
 
     private final Form form;
-    private final List<TapePath> paths;
     private final double halfWidth;
     private final StringBuilder out = new StringBuilder();
 
-    FigureSvg(Form form, List<TapePath> paths) {
+    FigureSvg(Form form) {
         this.form = form;
-        this.paths = paths;
         halfWidth = Math.max(form.hand.x(), form.elbow.x() + 40) + MARGIN;
     }
 
-    /** With every tape, hidden until the page shows it. */
+    /** The figure alone. */
     String written() {
-        write(null);
+        write("Figure from the front and from the back", view -> {});
         return out.toString();
     }
 
-    /** With the tapes shown; of a sided measure the other side's is faint. */
-    String showing(Side side) {
-        write(side);
+    /** With the tape of a measure; of a sided measure the other side's is faint. */
+    String with(TapePath path, Side side) {
+        write(
+                "Figure with the way of the tape for the " + path.measure().workroomLabel(),
+                view -> tape(path, view, side));
         return out.toString();
     }
 
-    private void write(Side shown) {
+    private void write(String title, Consumer<FigureView> tape) {
         double top = form.mm(FigureSize.STATURE) + 24;
         put(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"figure\" role=\"img\" viewBox=\"0 0 %s %s\">",
                 number(4 * halfWidth), number(top + FOOT_ROOM));
-        put("<title>Figure from the front and from the back</title>");
+        put("<title>%s</title>", title);
         for (FigureView view : FigureView.values()) {
             String name = view == FigureView.FRONT ? "front" : "back";
             double middle = view == FigureView.FRONT ? halfWidth : 3 * halfWidth;
             put("<g class=\"fig-view fig-%s\" transform=\"translate(%s %s)\">", name, number(middle), number(top));
             person(view);
             words(view, name);
-            for (TapePath path : paths) {
-                tape(path, view, shown);
-            }
+            tape.accept(view);
             put("</g>");
         }
         put("</svg>");
@@ -88,15 +87,18 @@ final class FigureSvg {
                 number(-view.forward() * x), number(y));
     }
 
-    private void tape(TapePath path, FigureView view, Side shown) {
+    private void tape(TapePath path, FigureView view, Side focus) {
         if (!path.measure().sidesMayDiffer()) {
-            tape(path, view, Side.BOTH, shown != null ? "fig-tape in-focus" : "fig-tape");
+            tape(path, view, Side.BOTH, "fig-tape in-focus");
             return;
         }
-        for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
-            boolean focus = shown == Side.BOTH || shown == side;
-            String faint = shown == null ? "fig-tape" : "fig-tape other-side";
-            tape(side == Side.LEFT ? path : path.mirrored(), view, side, focus ? "fig-tape in-focus" : faint);
+        for (Side side : focus == Side.RIGHT ? List.of(Side.LEFT, Side.RIGHT) : List.of(Side.RIGHT, Side.LEFT)) {
+            boolean strong = focus == Side.BOTH || focus == side;
+            tape(
+                    side == Side.LEFT ? path : path.mirrored(),
+                    view,
+                    side,
+                    strong ? "fig-tape in-focus" : "fig-tape other-side");
         }
     }
 
@@ -105,11 +107,10 @@ final class FigureSvg {
         if (drawn.seen().isEmpty()) {
             return;
         }
-        String hidden = classes.equals("fig-tape") ? " display=\"none\"" : "";
         String which = side.name().toLowerCase(Locale.ROOT);
         put(
-                "<g class=\"%s\" data-measure=\"%s\" data-side=\"%s\"%s>",
-                classes, path.measure().name(), which, hidden);
+                "<g class=\"%s\" data-measure=\"%s\" data-side=\"%s\">",
+                classes, path.measure().name(), which);
         put("<title>%s</title>", path.measure().workroomLabel() + (side == Side.BOTH ? "" : ", " + which));
         lines("fig-level", drawn.levels());
         lines("fig-behind", drawn.behind());

@@ -2,7 +2,6 @@ package trueseam.output.figure;
 
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import trueseam.garment.body.Body;
@@ -50,24 +49,23 @@ public final class PersonFigure {
     }
 
     /**
-     * The drawing with the tapes of all measures, none of them shown: the page shows that of the field in focus by giving its
-     * groups (class {@code fig-tape}, with {@code data-measure} and {@code data-side}) the class {@code in-focus}.
+     * The drawing without any tape.
      *
      * @return an SVG element, without colours and without a style of its own
      */
     public String svg() {
-        return new FigureSvg(form, List.copyOf(paths.values())).written();
+        return new FigureSvg(form).written();
     }
 
     /**
      * The drawing with the tape of one measure, shown.
      *
      * @param measure the measure
-     * @param side the side in focus; both for a measure without sides
+     * @param side the side in focus, the other one is drawn faintly; both for a measure without sides, or for both alike
      * @return an SVG element, without colours and without a style of its own
      */
     public String svg(Measure measure, Side side) {
-        return new FigureSvg(form, List.of(path(measure))).showing(side);
+        return new FigureSvg(form).with(path(measure), side);
     }
 
     /**
@@ -77,7 +75,7 @@ public final class PersonFigure {
      * @return the points; none for a girth that only a level fixes
      */
     public Set<BodyPoint> points(Measure measure) {
-        return Set.copyOf(path(measure).marks().keySet());
+        return path(measure).marks().keySet();
     }
 
     /**

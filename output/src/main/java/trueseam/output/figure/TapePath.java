@@ -1,5 +1,6 @@
 package trueseam.output.figure;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -25,7 +26,7 @@ record TapePath(
     TapePath {
         strokes = List.copyOf(strokes);
         levels = List.copyOf(levels);
-        marks = new TreeMap<>(marks);
+        marks = Collections.unmodifiableMap(new TreeMap<>(marks));
     }
 
     /** The same on the wearer's right. */

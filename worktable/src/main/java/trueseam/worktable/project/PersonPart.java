@@ -1,6 +1,8 @@
 package trueseam.worktable.project;
 
+import java.util.ArrayList;
 import java.util.List;
+import trueseam.garment.body.Population;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.length.LengthUnit;
 
@@ -9,9 +11,10 @@ import trueseam.garment.length.LengthUnit;
  *
  * @param label what she is called; printed on the pieces
  * @param units what lengths are shown in: {@code in}, {@code in16} (to the nearest sixteenth) or {@code cm}
- * @param days days on which she was measured, the earliest first; the last one counts
+ * @param people whose usual measures hers are held against: {@code women}, {@code men}, or empty
+ * @param days days on which she was measured, the earliest first; of each measure the last day that has it counts
  */
-public record PersonPart(String label, String units, List<Day> days) {
+public record PersonPart(String label, String units, String people, List<Day> days) {
 
     /**
      * One day of measuring.
@@ -37,14 +40,30 @@ public record PersonPart(String label, String units, List<Day> days) {
      * @param side {@code left}, {@code right}, or empty
      * @param text what was typed
      * @param unit the unit of a bare number, {@code in} or {@code cm}
+     * @param origin empty for the tape; {@code stand-in}, {@code estimated} or {@code table}
+     * @param note what a file says about it
      */
-    public record Typed(String measure, String side, String text, String unit) {
+    public record Typed(String measure, String side, String text, String unit, String origin, String note) {
 
         /** What is not there is empty. */
         public Typed {
             side = side == null ? "" : side;
             text = text == null ? "" : text;
             unit = unit == null || unit.isEmpty() ? "in" : unit;
+            origin = origin == null ? "" : origin;
+            note = note == null ? "" : note;
+        }
+
+        /**
+         * A reading of the tape.
+         *
+         * @param measure as of the record
+         * @param side as of the record
+         * @param text as of the record
+         * @param unit as of the record
+         */
+        public Typed(String measure, String side, String text, String unit) {
+            this(measure, side, text, unit, "", "");
         }
 
         /**
@@ -61,6 +80,7 @@ public record PersonPart(String label, String units, List<Day> days) {
     public PersonPart {
         label = label == null ? "" : label;
         units = units == null || units.isEmpty() ? "in" : units;
+        people = people == null ? "" : people;
         days = days == null ? List.of() : List.copyOf(days);
     }
 
@@ -70,7 +90,31 @@ public record PersonPart(String label, String units, List<Day> days) {
      * @return nobody
      */
     public static PersonPart empty() {
-        return new PersonPart("", "in", List.of());
+        return new PersonPart("", "in", "", List.of());
+    }
+
+    /**
+     * A person of whom it is not said whose usual measures hers are held against.
+     *
+     * @param label as of the record
+     * @param units as of the record
+     * @param days as of the record
+     */
+    public PersonPart(String label, String units, List<Day> days) {
+        this(label, units, "", days);
+    }
+
+    /**
+     * Whose usual measures hers are held against.
+     *
+     * @return women, men, or all
+     */
+    public Population population() {
+        return switch (people) {
+            case "women" -> Population.WOMEN;
+            case "men" -> Population.MEN;
+            default -> Population.ALL;
+        };
     }
 
     /**
@@ -96,12 +140,54 @@ public record PersonPart(String label, String units, List<Day> days) {
     }
 
     /**
-     * The readings that count.
+     * What was read on the day that is being measured.
      *
-     * @return those of the last day
+     * @return the readings of the last day
      */
     public List<Typed> readings() {
-        return days.isEmpty() ? List.of() : days.get(days.size() - 1).readings();
+        return today().readings();
+    }
+
+    /**
+     * The day that is being measured.
+     *
+     * @return the last day; one without date and readings if there is none
+     */
+    public Day today() {
+        return days.isEmpty() ? new Day("", List.of(), "") : days.get(days.size() - 1);
+    }
+
+    /**
+     * The person as she was before the last day.
+     *
+     * @return without the last day
+     */
+    public PersonPart before() {
+        return new PersonPart(label, units, people, days.isEmpty() ? days : days.subList(0, days.size() - 1));
+    }
+
+    /**
+     * The same with another last day.
+     *
+     * @param day the day
+     * @return the person
+     */
+    public PersonPart withToday(Day day) {
+        List<Day> all = new ArrayList<>(before().days());
+        all.add(day);
+        return new PersonPart(label, units, people, all);
+    }
+
+    /**
+     * The same with one more day.
+     *
+     * @param day the day
+     * @return the person
+     */
+    public PersonPart withNextDay(Day day) {
+        List<Day> all = new ArrayList<>(days);
+        all.add(day);
+        return new PersonPart(label, units, people, all);
     }
 
     /**
@@ -111,9 +197,6 @@ public record PersonPart(String label, String units, List<Day> days) {
      * @return the person
      */
     public PersonPart withReadings(List<Typed> readings) {
-        List<Day> all = new java.util.ArrayList<>(days);
-        Day last = all.isEmpty() ? new Day("", List.of(), "") : all.remove(all.size() - 1);
-        all.add(new Day(last.date(), readings, last.note()));
-        return new PersonPart(label, units, all);
+        return withToday(new Day(today().date(), readings, today().note()));
     }
 }

@@ -27,7 +27,7 @@ public final class History implements Screen {
             visit.change("Name " + name, "name", project -> project.withName(name.isEmpty() ? project.name() : name));
             back(visit);
         });
-        routes.look("", visit -> visit.go(Step.PATTERN));
+        routes.look("", visit -> visit.go(Step.PERSON));
     }
 
     /** To the screen that the change was made on. */

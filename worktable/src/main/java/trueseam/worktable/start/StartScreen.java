@@ -74,7 +74,7 @@ public final class StartScreen {
     private void begin(Context context) {
         String name = Optional.ofNullable(context.formParam("name")).orElse("").strip();
         String id = desk.shelf().begin(Project.named(name.isEmpty() ? "Untitled" : name));
-        context.redirect("/p/" + id + "/pattern", HttpStatus.SEE_OTHER);
+        context.redirect("/p/" + id + "/person", HttpStatus.SEE_OTHER);
     }
 
     private void delete(Context context) {

@@ -36,41 +36,65 @@ public record TypedBody(Body body, List<Problem> problems, List<Finding> finding
     }
 
     /**
-     * Reads one day of a person.
+     * Reads a person's measures: of each measure the last day that has it counts.
      *
-     * @param label what she is called
-     * @param day the day
+     * @param person what was typed
      * @param rules what is plausible
-     * @return the body and what is wrong or doubtful
+     * @return the body, and what is wrong or doubtful about the last day
      */
-    public static TypedBody of(String label, PersonPart.Day day, EntryRules rules) {
+    public static TypedBody of(PersonPart person, EntryRules rules) {
         List<Reading> readings = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        Optional<LocalDate> date = date(day.date());
-        for (PersonPart.Typed typed : day.readings()) {
-            if (typed.text().isBlank()) {
-                continue;
-            }
-            String field = field(typed);
-            try {
-                Reading reading = reading(typed, date);
-                Optional<Finding> doubt =
-                        rules.plausibility().question(reading.measure(), reading.mm(), rules.population());
-                if (doubt.filter(d -> d.severity() == Severity.FAILURE).isPresent()) {
-                    problems.add(new Problem(field, doubt.orElseThrow().sentence()));
-                } else {
-                    doubt.ifPresent(d -> findings.add(d.at(field)));
-                    readings.add(reading);
+        EntryRules hers = rules.withPopulation(person.population());
+        Optional<LocalDate> date = Optional.empty();
+        boolean first = true;
+        for (PersonPart.Day day : person.days()) {
+            problems.clear(); // of an earlier day nothing can be mended any more
+            findings.clear();
+            date = first ? date(day.date()) : Optional.of(after(date, date(day.date())));
+            first = false;
+            for (PersonPart.Typed typed : day.readings()) {
+                if (!typed.text().isBlank()) {
+                    read(typed, date, hers, problems, findings).ifPresent(readings::add);
                 }
-            } catch (LengthTextException | BodyMeasureException | UnknownMeasureException e) {
-                problems.add(new Problem(field, e.getMessage()));
             }
         }
-        String name = label.strip().isEmpty() ? "No name yet" : label.strip();
+        String name = person.label().strip().isEmpty()
+                ? "No name yet"
+                : person.label().strip();
         Body body = new Body(name, readings);
         findings.addAll(body.findings());
         return new TypedBody(body, problems, findings);
+    }
+
+    /** Days stand in their order even where a date is missing or wrong: then it is taken as the next day. */
+    private static LocalDate after(Optional<LocalDate> before, Optional<LocalDate> typed) {
+        LocalDate next = before.orElse(LocalDate.EPOCH).plusDays(1);
+        return typed.filter(day -> !day.isBefore(next)).orElse(next);
+    }
+
+    private static Optional<Reading> read(
+            PersonPart.Typed typed,
+            Optional<LocalDate> date,
+            EntryRules rules,
+            List<Problem> problems,
+            List<Finding> findings) {
+        String field = field(typed);
+        try {
+            Reading reading = reading(typed, date);
+            Optional<Finding> doubt =
+                    rules.plausibility().question(reading.measure(), reading.mm(), rules.population());
+            if (doubt.filter(d -> d.severity() == Severity.FAILURE).isPresent()) {
+                problems.add(new Problem(field, doubt.orElseThrow().sentence()));
+                return Optional.empty();
+            }
+            doubt.ifPresent(d -> findings.add(d.at(field)));
+            return Optional.of(reading);
+        } catch (LengthTextException | BodyMeasureException | UnknownMeasureException e) {
+            problems.add(new Problem(field, e.getMessage()));
+            return Optional.empty();
+        }
     }
 
     private static Reading reading(PersonPart.Typed typed, Optional<LocalDate> date) {
@@ -81,8 +105,17 @@ public record TypedBody(Body body, List<Problem> problems, List<Finding> finding
                 side,
                 Length.parse(typed.text(), typed.bareUnit()).mm(),
                 date,
-                Origin.TAPED,
-                "");
+                origin(typed.origin()),
+                typed.note());
+    }
+
+    private static Origin origin(String word) {
+        return switch (word) {
+            case "stand-in" -> Origin.STAND_IN;
+            case "estimated" -> Origin.ESTIMATED;
+            case "table" -> Origin.TABLE;
+            default -> Origin.TAPED;
+        };
     }
 
     private static Optional<LocalDate> date(String text) {

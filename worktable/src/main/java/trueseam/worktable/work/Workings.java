@@ -38,7 +38,6 @@ import trueseam.intake.report.FitReportFile;
 import trueseam.intake.size.SizeTables;
 import trueseam.intake.size.UnknownTableException;
 import trueseam.worktable.project.PatternPart;
-import trueseam.worktable.project.PersonPart;
 import trueseam.worktable.project.Project;
 
 /**
@@ -84,15 +83,13 @@ public final class Workings {
     }
 
     /**
-     * The body as measured on the last day.
+     * The body: of each measure what was read on the last day that has it.
      *
      * @return the body, with what cannot be read and what is doubtful
      */
     public synchronized TypedBody body() {
         if (body == null) {
-            List<PersonPart.Day> days = project.person().days();
-            PersonPart.Day last = days.isEmpty() ? new PersonPart.Day("", List.of(), "") : days.get(days.size() - 1);
-            body = TypedBody.of(project.person().label(), last, rules);
+            body = TypedBody.of(project.person(), rules);
         }
         return body;
     }

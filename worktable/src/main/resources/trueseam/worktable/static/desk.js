@@ -66,9 +66,12 @@ document.addEventListener("htmx:configRequest", event => {
     event.detail.parameters.set("tab", tab);
   }
 });
-document.addEventListener("htmx:beforeRequest", begun);
+// A field that was drawn anew while its question was under way hears no answer any more, so the question itself is watched.
+document.addEventListener("htmx:beforeRequest", event => {
+  begun();
+  event.detail.xhr.addEventListener("loadend", ended);
+});
 document.addEventListener("htmx:afterRequest", event => {
-  ended();
   if (event.detail.xhr) shownVersion(name => event.detail.xhr.getResponseHeader(name));
   if (event.detail.successful) say("");
 });
@@ -77,7 +80,9 @@ document.addEventListener("htmx:sendError", () => say("Trueseam does not answer;
 
 // While an answer comes in she may be typing in another field already: what stands there now goes before what the answer has.
 let typing = null;
-document.addEventListener("htmx:beforeSwap", () => {
+document.addEventListener("htmx:beforeSwap", event => {
+  // Where the answer belongs was drawn anew meanwhile, from what is kept now.
+  if (!event.detail.target.isConnected) event.detail.shouldSwap = false;
   const field = document.activeElement;
   typing = field && field.id && field.matches("input:not([type=checkbox]):not([type=radio]):not([type=file]), textarea") ? { id: field.id, value: field.value } : null;
 });

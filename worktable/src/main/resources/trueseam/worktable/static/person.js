@@ -1,1 +1,79 @@
-/* The person screen. */
+// The person screen: the figure follows the field in focus, Enter goes to the next field, and what cannot be read is marked at its field.
+// The fields themselves are never drawn anew while she types in them.
+
+const fields = () => [...document.querySelectorAll("input[data-measure]")].filter(field => field.offsetParent !== null);
+
+let looking = new AbortController();
+
+/** Shows the way of the tape for a field, or draws the figure anew. Not through htmx: a look must never push a reading out of the queue. */
+async function look(field) {
+  looking.abort();
+  looking = new AbortController();
+  const shown = document.getElementById("look");
+  const project = document.getElementById("bar").dataset.project;
+  const { measure, side } = field ? field.dataset : { measure: shown.dataset.shows, side: shown.dataset.side };
+  try {
+    const answer = await fetch(`/p/${project}/person/look?${new URLSearchParams({ measure, side })}`, { signal: looking.signal });
+    if (answer.ok) document.getElementById("look").outerHTML = await answer.text();
+  } catch { /* a later look took its place, or the server is gone, which the next reading says */ }
+}
+
+document.addEventListener("focusin", event => {
+  const field = event.target.closest("input[data-measure]");
+  const shown = document.getElementById("look");
+  if (field && shown && (shown.dataset.shows !== field.dataset.measure || shown.dataset.side !== field.dataset.side)) look(field);
+});
+
+document.addEventListener("keydown", event => {
+  const field = event.target.closest("input[data-measure]");
+  if (!field || event.key !== "Enter") return;
+  event.preventDefault();
+  const all = fields();
+  const next = all[all.indexOf(field) + (event.shiftKey ? -1 : 1)];
+  if (next) {
+    next.focus();
+    next.select();
+  }
+});
+
+document.addEventListener("click", event => {
+  const link = event.target.closest("[data-go]");
+  const field = link && document.getElementById(link.dataset.go);
+  if (!field) return;
+  event.preventDefault();
+  field.scrollIntoView({ block: "center" });
+  field.focus();
+});
+
+/** Marks the fields whose text cannot be used, as their notes say. */
+function mark() {
+  for (const says of document.querySelectorAll(".says")) {
+    const wrong = says.dataset.wrong.split(" ");
+    for (const field of says.parentElement.querySelectorAll("input[data-measure]")) {
+      if (wrong.includes(field.id)) field.setAttribute("aria-invalid", "true");
+      else field.removeAttribute("aria-invalid");
+    }
+  }
+}
+
+/** Whether only what the garment needs is shown outlives a page that is drawn anew. */
+function only() {
+  const box = document.getElementById("only");
+  const wanted = sessionStorage.getItem("only") === "yes";
+  if (box) box.checked = wanted;
+  document.querySelector(".measuring")?.classList.toggle("only-needed", Boolean(box) && wanted);
+}
+
+document.addEventListener("change", event => {
+  if (event.target.id !== "only") return;
+  sessionStorage.setItem("only", event.target.checked ? "yes" : "no");
+  only();
+});
+
+document.addEventListener("htmx:afterSettle", event => {
+  only();
+  mark();
+  const path = event.detail.pathInfo?.requestPath ?? "";
+  if (path.endsWith("/person/read") && event.detail.target?.classList.contains("says")) look(document.activeElement.closest?.("input[data-measure]"));
+});
+only();
