@@ -36,6 +36,18 @@ function shownVersion(headers) {
   if (version && bar()) bar().dataset.version = version;
 }
 
+/** Fetches a part of a page; the page counts as unsettled until it is there. */
+export async function part(what, signal) {
+  begun();
+  try {
+    const answer = await fetch(`/p/${bar().dataset.project}/${what}`, { signal });
+    if (!answer.ok) throw new Error(await answer.text());
+    return await answer.text();
+  } finally {
+    ended();
+  }
+}
+
 /**
  * Asks the server from a script. Fields are a plain object; the answer is JSON.
  * Throws with the server's sentence when it is refused; unless quiet, the notice says it too.
@@ -80,9 +92,7 @@ document.addEventListener("htmx:sendError", () => say("Trueseam does not answer;
 
 // While an answer comes in she may be typing in another field already: what stands there now goes before what the answer has.
 let typing = null;
-document.addEventListener("htmx:beforeSwap", event => {
-  // Where the answer belongs was drawn anew meanwhile, from what is kept now.
-  if (!event.detail.target.isConnected) event.detail.shouldSwap = false;
+document.addEventListener("htmx:beforeSwap", () => {
   const field = document.activeElement;
   typing = field && field.id && field.matches("input:not([type=checkbox]):not([type=radio]):not([type=file]), textarea") ? { id: field.id, value: field.value } : null;
 });

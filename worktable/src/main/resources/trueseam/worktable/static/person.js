@@ -1,6 +1,8 @@
 // The person screen: the figure follows the field in focus, Enter goes to the next field, and what cannot be read is marked at its field.
 // The fields themselves are never drawn anew while she types in them.
 
+import { part } from "./desk.js";
+
 const fields = () => [...document.querySelectorAll("input[data-measure]")].filter(field => field.offsetParent !== null);
 
 let looking = new AbortController();
@@ -10,11 +12,10 @@ async function look(field) {
   looking.abort();
   looking = new AbortController();
   const shown = document.getElementById("look");
-  const project = document.getElementById("bar").dataset.project;
   const { measure, side } = field ? field.dataset : { measure: shown.dataset.shows, side: shown.dataset.side };
   try {
-    const answer = await fetch(`/p/${project}/person/look?${new URLSearchParams({ measure, side })}`, { signal: looking.signal });
-    if (answer.ok) document.getElementById("look").outerHTML = await answer.text();
+    const drawn = await part(`person/look?${new URLSearchParams({ measure, side })}`, looking.signal);
+    document.getElementById("look").outerHTML = drawn;
   } catch { /* a later look took its place, or the server is gone, which the next reading says */ }
 }
 
@@ -43,6 +44,27 @@ document.addEventListener("click", event => {
   event.preventDefault();
   field.scrollIntoView({ block: "center" });
   field.focus();
+});
+
+/** A reading is kept when she pauses in typing or leaves the field, whichever is first. */
+const PAUSE_MS = 450;
+const pauses = new Map();
+
+function read(field) {
+  clearTimeout(pauses.get(field));
+  if (pauses.delete(field)) field.dispatchEvent(new CustomEvent("reading"));
+}
+
+document.addEventListener("input", event => {
+  const field = event.target.closest("input[data-measure]");
+  if (!field) return;
+  clearTimeout(pauses.get(field));
+  pauses.set(field, setTimeout(() => read(field), PAUSE_MS));
+});
+
+document.addEventListener("focusout", event => {
+  const field = event.target.closest("input[data-measure]");
+  if (field) read(field);
 });
 
 /** Marks the fields whose text cannot be used, as their notes say. */
