@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.slf4j.LoggerFactory;
 import trueseam.worktable.chart.ChartScreen;
+import trueseam.worktable.ease.EaseScreen;
 import trueseam.worktable.page.Desk;
 import trueseam.worktable.page.Pages;
 import trueseam.worktable.page.Routes;
@@ -94,6 +95,7 @@ public final class Worktable implements AutoCloseable {
                 new PersonScreen(Clock.systemDefaultZone()),
                 new PatternScreen(),
                 new ChartScreen(),
+                new EaseScreen(),
                 new PrintScreen(),
                 new StandingScreen());
     }

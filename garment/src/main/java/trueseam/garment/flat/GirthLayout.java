@@ -38,7 +38,7 @@ final class GirthLayout {
             return Optional.empty();
         }
         double top = underarm.getAsDouble();
-        GirthAt upper = new GirthAt(top, GirthStretch.across(laid, top));
+        GirthAt upper = new GirthAt(top, GirthStretch.acrossBelow(laid, top));
         Optional<double[]> waist = reach(laid, EdgeRole.WAIST);
         if (waist.isPresent()) {
             return measured(lines.pieces(), Measure.WAIST_GIRTH)
@@ -77,7 +77,7 @@ final class GirthLayout {
                 .map(mm -> new GirthStretch(
                         laid,
                         new GirthAt(0, mm),
-                        new GirthAt(bottom, GirthStretch.across(laid, bottom)),
+                        new GirthAt(bottom, GirthStretch.acrossAbove(laid, bottom)),
                         Math.min(0, waist.get()[0]),
                         bottom));
     }
@@ -186,7 +186,7 @@ final class GirthLayout {
     private GirthAt hem(List<LaidPiece> laid, double[] reach) {
         List<Piece> pieces = laid.stream().map(LaidPiece::piece).toList();
         return new GirthAt(
-                reach[0], FlatPattern.hemSweepMm(of(pieces)).orElseGet(() -> GirthStretch.across(laid, reach[1])));
+                reach[0], FlatPattern.hemSweepMm(of(pieces)).orElseGet(() -> GirthStretch.acrossAbove(laid, reach[1])));
     }
 
     private Optional<Double> measured(List<Piece> pieces, Measure measure) {

@@ -18,13 +18,28 @@ import trueseam.garment.pattern.EdgeRole;
  */
 record GirthStretch(List<LaidPiece> pieces, GirthAt top, GirthAt bottom, double highestWholeMm, double lowestWholeMm) {
 
-    // Immutable.
+    /** The ruler laid right on a straight hem or a corner may miss the piece by a rounding: it is laid this much inside. */
+    private static final double INSIDE_MM = 1e-3;
+
+    // Immutable, and a little inside the edges.
     GirthStretch {
         pieces = List.copyOf(pieces);
+        highestWholeMm -= INSIDE_MM;
+        lowestWholeMm += INSIDE_MM;
+    }
+
+    /** The girth at an upper end that is read across. */
+    static double acrossBelow(List<LaidPiece> pieces, double topMm) {
+        return across(pieces, topMm - INSIDE_MM);
+    }
+
+    /** The girth at a lower end that is read across. */
+    static double acrossAbove(List<LaidPiece> pieces, double bottomMm) {
+        return across(pieces, bottomMm + INSIDE_MM);
     }
 
     /** The ruler across all pieces. */
-    static double across(List<LaidPiece> pieces, double heightMm) {
+    private static double across(List<LaidPiece> pieces, double heightMm) {
         double sum = 0;
         for (LaidPiece piece : pieces) {
             sum += piece.girthMm(heightMm).orElse(0);

@@ -106,6 +106,18 @@ public final class ProfileDrawing {
         return ProfilePlot.heights(profile).at(heightMm);
     }
 
+    /**
+     * Whether a height is on the fragment, which does not follow the garment far below the lowest measured girth.
+     *
+     * @param profile the profile
+     * @param heightMm mm above the zero of its part
+     * @return true if it is drawn
+     */
+    public static boolean isOnFragment(EaseProfile profile, double heightMm) {
+        Axis heights = ProfilePlot.heights(profile);
+        return heightMm <= heights.fromMm() && heightMm >= heights.toMm();
+    }
+
     private static List<String> sentences(EaseProfile profile, LengthFormat show) {
         ProfileWords words = new ProfileWords(show);
         List<String> all = new ArrayList<>(words.after(profile));

@@ -70,8 +70,10 @@ final class ProfilePlot {
     }
 
     String title() {
-        return MeasureWords.capital(profile.part().word()) + ": " + (profile.part() == BodyPart.TRUNK ? "" : "one ")
-                + (profile.part() == BodyPart.TRUNK ? "" : profile.part().word() + ", ") + "garment and body by height";
+        String round = profile.part() == BodyPart.TRUNK
+                ? "Trunk"
+                : "One " + profile.part().word();
+        return round + ": garment and body by height";
     }
 
     double height() {
@@ -168,7 +170,7 @@ final class ProfilePlot {
                     "x",
                     LEFT - 22,
                     "y",
-                    text + 15);
+                    text + 17);
             numbers(svg, level, text);
         }
         svg.element("text", "Height from", "class", "ease-level-name", "x", LEFT - 22, "y", TOP - 42);
@@ -203,7 +205,7 @@ final class ProfilePlot {
                 "x",
                 NUMBERS,
                 "y",
-                y + 15);
+                y + 17);
     }
 
     private String length(OptionalDouble mm) {
@@ -364,9 +366,9 @@ final class ProfilePlot {
     private void legend(Svg svg) {
         double y = heights.end() + 48;
         sample(svg, "ease-after", LEFT, y, "garment after");
-        sample(svg, "ease-before", LEFT + 160, y, "garment before");
-        sample(svg, "ease-body", LEFT + 330, y, "body; dots measured");
-        sample(svg, "ease-least", LEFT + 520, y, "body with least ease");
+        sample(svg, "ease-before", LEFT + 165, y, "garment before");
+        sample(svg, "ease-body", LEFT + 335, y, "body; dots measured");
+        sample(svg, "ease-least", LEFT + 550, y, "body with least ease");
         svg.empty(
                 "rect",
                 "class",
@@ -374,14 +376,14 @@ final class ProfilePlot {
                 "fill",
                 "url(#" + id("tight") + ")",
                 "x",
-                LEFT + 520,
+                LEFT + 550,
                 "y",
                 y + 12,
                 "width",
                 32,
                 "height",
                 14);
-        svg.element("text", "tight", "class", "ease-small", "x", LEFT + 560, "y", y + 24);
+        svg.element("text", "tight", "class", "ease-small", "x", LEFT + 590, "y", y + 24);
         svg.empty(
                 "rect",
                 "class",
@@ -389,14 +391,14 @@ final class ProfilePlot {
                 "fill",
                 "url(#" + id("band") + ")",
                 "x",
-                LEFT + 330,
+                LEFT + 335,
                 "y",
                 y + 12,
                 "width",
                 32,
                 "height",
                 14);
-        svg.element("text", "least ease", "class", "ease-small", "x", LEFT + 370, "y", y + 24);
+        svg.element("text", "least ease", "class", "ease-small", "x", LEFT + 375, "y", y + 24);
     }
 
     private static void sample(Svg svg, String look, double x, double y, String words) {

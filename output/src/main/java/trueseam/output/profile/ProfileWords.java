@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import trueseam.fitting.profile.BodyGirth;
 import trueseam.fitting.profile.EaseAt;
 import trueseam.fitting.profile.EaseProfile;
+import trueseam.fitting.profile.EaseReading;
 import trueseam.fitting.profile.HeightFrom;
 import trueseam.fitting.profile.TightBetween;
 import trueseam.garment.flat.BodyPart;
@@ -33,7 +34,7 @@ public record ProfileWords(LengthFormat show) {
      */
     public List<String> after(EaseProfile profile) {
         List<String> said = new ArrayList<>(tight(profile));
-        profile.tightBetween().forEach(place -> said.add(between(place, profile.part())));
+        said.addAll(between(profile));
         if (said.isEmpty()) {
             said.add("After the alterations nothing is tighter than the least ease at the "
                     + (profile.levels().size() == 1
@@ -52,12 +53,35 @@ public record ProfileWords(LengthFormat show) {
      */
     public List<String> tight(EaseProfile profile) {
         return profile.levels().stream()
-                .flatMap(level -> tight(
-                        level,
-                        "Tight at the ",
-                        height(profile.part(), level.body().heightMm()),
-                        level.easeAfterMm(),
-                        level.shortAfterMm()))
+                .flatMap(level -> tight(profile.part(), level))
+                .toList();
+    }
+
+    /**
+     * Whether the altered garment is tighter than the least ease at one height.
+     *
+     * @param part the part of the body
+     * @param level the height
+     * @return a sentence; none where it is not
+     */
+    public Stream<String> tight(BodyPart part, EaseAt level) {
+        return tight(
+                level,
+                "Tight at the ",
+                height(part, level.body().heightMm()),
+                level.easeAfterMm(),
+                level.shortAfterMm());
+    }
+
+    /**
+     * Where the altered garment may be tight between measured heights.
+     *
+     * @param profile the profile
+     * @return a sentence for each stretch; none where it is not
+     */
+    public List<String> between(EaseProfile profile) {
+        return profile.tightBetween().stream()
+                .map(place -> between(place, profile.part()))
                 .toList();
     }
 
@@ -117,6 +141,38 @@ public record ProfileWords(LengthFormat show) {
             return "at " + part.zero();
         }
         return show.show(Math.abs(heightMm)) + (heightMm > 0 ? " above " : " below ") + part.zero();
+    }
+
+    /**
+     * What is known at one height, for reading the picture out.
+     *
+     * @param part the part of the body
+     * @param reading the reading
+     * @return for example {@code 4 in below the waist: garment 40 1/8 in, before 38 in; body 37 in, drawn in; ease 3 1/8 in, least 1 in}
+     */
+    public String reading(BodyPart part, EaseReading reading) {
+        String body = reading.bodyMm().isEmpty()
+                ? "; the body is not known here"
+                : "; body " + show.show(reading.bodyMm().getAsDouble())
+                        + reading.measured()
+                                .map(level -> " (" + name(level.body()) + ")")
+                                .orElse(", drawn in");
+        return height(part, reading.heightMm()) + ": garment " + shown(reading.afterMm()) + ", before "
+                + shown(reading.beforeMm()) + body + ease(reading);
+    }
+
+    private String ease(EaseReading reading) {
+        if (reading.easeAfterMm().isEmpty()) {
+            return "";
+        }
+        return "; ease " + show.show(reading.easeAfterMm().getAsDouble())
+                + (reading.leastEaseMm().isPresent()
+                        ? ", least " + show.show(reading.leastEaseMm().getAsDouble())
+                        : "");
+    }
+
+    private String shown(OptionalDouble mm) {
+        return mm.isPresent() ? show.show(mm.getAsDouble()) : "not there";
     }
 
     private Stream<String> tight(
