@@ -161,20 +161,21 @@ public record EaseProfile(BodyPart part, FlatGirths before, FlatGirths after, Li
      */
     public List<TightBetween> tightBetween() {
         List<TightBetween> found = new ArrayList<>();
+        List<EaseReading> readings = readings(STEP_MM);
         for (int i = 1; i < levels.size(); i++) {
             EaseAt above = levels.get(i - 1);
             EaseAt below = levels.get(i);
             if (above.shortAfterMm().isEmpty() && below.shortAfterMm().isEmpty()) {
-                worst(above, below).ifPresent(found::add);
+                worst(above, below, readings).ifPresent(found::add);
             }
         }
         return List.copyOf(found);
     }
 
-    private Optional<TightBetween> worst(EaseAt above, EaseAt below) {
+    private static Optional<TightBetween> worst(EaseAt above, EaseAt below, List<EaseReading> readings) {
         double error = above.body().measure().allowableErrorMm()
                 + below.body().measure().allowableErrorMm();
-        return readings(STEP_MM).stream()
+        return readings.stream()
                 .filter(reading -> reading.heightMm() < above.body().heightMm()
                         && reading.heightMm() > below.body().heightMm()
                         && reading.afterMm().isPresent()

@@ -2,13 +2,13 @@ package trueseam.output.profile;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import trueseam.fitting.profile.EaseAt;
 import trueseam.fitting.profile.EaseProfile;
 import trueseam.fitting.profile.EaseReading;
+import trueseam.fitting.profile.TightBetween;
 import trueseam.garment.flat.BodyPart;
 import trueseam.garment.flat.FlatGirths;
 import trueseam.garment.flat.GirthAt;
@@ -43,6 +43,7 @@ final class ProfilePlot {
     private final Axis heights;
     private final Axis girths;
     private final Axis room;
+    private final List<List<EaseReading>> tight;
 
     ProfilePlot(EaseProfile profile, LengthFormat show) {
         this.profile = profile;
@@ -63,6 +64,7 @@ final class ProfilePlot {
                 0.08,
                 ROOM,
                 ROOM_END);
+        this.tight = tight(readings, profile.tightBetween());
     }
 
     EaseProfile profile() {
@@ -214,7 +216,7 @@ final class ProfilePlot {
 
     private void girthPanel(Svg svg) {
         profile.bodyCurve().ifPresent(body -> profile.leastCurve().ifPresent(least -> band(svg, body, least)));
-        for (List<EaseReading> stretch : tight()) {
+        for (List<EaseReading> stretch : tight) {
             fill(svg, stretch, EaseReading::afterMm, EaseReading::leastMm, girths);
         }
         profile.bodyCurve().ifPresent(body -> svg.empty("path", "class", "ease-body", "d", "M" + curve(body)));
@@ -234,7 +236,7 @@ final class ProfilePlot {
     }
 
     private void roomPanel(Svg svg) {
-        for (List<EaseReading> stretch : tight()) {
+        for (List<EaseReading> stretch : tight) {
             fill(svg, stretch, EaseReading::easeAfterMm, EaseReading::leastEaseMm, room);
         }
         line(svg, "ease-zero", room.at(0), heights.start(), room.at(0), heights.end());
@@ -276,7 +278,7 @@ final class ProfilePlot {
     }
 
     /** Neighbouring heights at which the altered garment is tighter than the least ease. */
-    private List<List<EaseReading>> tight() {
+    private static List<List<EaseReading>> tight(List<EaseReading> readings, List<TightBetween> between) {
         List<List<EaseReading>> stretches = new ArrayList<>();
         boolean open = false;
         for (EaseReading reading : readings) {
@@ -291,20 +293,16 @@ final class ProfilePlot {
             }
             open = tight;
         }
-        stretches.removeIf(stretch -> stretch.stream().noneMatch(this::isSaidToBeTight));
+        stretches.removeIf(stretch -> stretch.stream().noneMatch(reading -> isSaidToBeTight(reading, between)));
         return stretches;
     }
 
     /** Only what the sentences say is hatched: what the tape may err by is not. */
-    private boolean isSaidToBeTight(EaseReading reading) {
+    private static boolean isSaidToBeTight(EaseReading reading, List<TightBetween> between) {
         return reading.measured()
-                        .flatMap(level -> present(level.shortAfterMm()))
+                        .filter(level -> level.shortAfterMm().isPresent())
                         .isPresent()
-                || profile.tightBetween().stream().anyMatch(place -> place.heightMm() == reading.heightMm());
-    }
-
-    private static Optional<Double> present(OptionalDouble mm) {
-        return mm.isPresent() ? Optional.of(mm.getAsDouble()) : Optional.empty();
+                || between.stream().anyMatch(place -> place.heightMm() == reading.heightMm());
     }
 
     private void fill(

@@ -1,7 +1,7 @@
 package trueseam.output.profile;
 
 import java.io.StringWriter;
-import java.util.Locale;
+import java.math.BigDecimal;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -71,9 +71,11 @@ final class Svg {
         }
     }
 
+    /** To a hundredth, which is far below what a screen or a printer shows. */
     static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.2f", value);
-        return text.replaceAll("\\.?0+$", "").replaceAll("^-0$", "0");
+        return BigDecimal.valueOf(Math.round(value * 100), 2)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private void attributes(Object... attributes) throws XMLStreamException {
