@@ -93,13 +93,13 @@ class StandingTest {
             if (need.get("measure").asText().equals("waist girth")) {
                 // Size 12 has 26 1/2 in: the tape asks for 5 in, both earlier skirts for 6.
                 assertThat(need.get("amountMm").asDouble()).isCloseTo(6 * 25.4, within(0.1));
-                assertThat(need.get("reason").asText()).startsWith("Standing: +6 in in place of the +5 in by the tape");
+                assertThat(need.get("reason").asText()).startsWith("Standing: +6 in instead of the +5 in by the tape");
             }
         }
         assertThat(Files.readString(folder.resolve("new").resolve("chart.csv"))).contains("Standing: +6 in");
         assertThat(run("compare --body R --pattern @/12.svg --standing @/14/report.json --standing @/16/report.json")
                         .out())
-                .contains("Standing: +6 in in place");
+                .contains("Standing: +6 in instead");
     }
 
     @ParameterizedTest

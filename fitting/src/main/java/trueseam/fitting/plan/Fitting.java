@@ -225,7 +225,9 @@ public final class Fitting {
      */
     private Attempt provenAttempt(List<Need> chart) {
         List<Need> needs = LeftForTrial.without(
-                chart, LeftForTrial.tooLarge(LeftForTrial.candidates(chart, kind), start(chart), kind), TOO_LARGE);
+                chart,
+                LeftForTrial.tooLarge(LeftForTrial.candidates(chart, kind, choices), start(chart), kind),
+                TOO_LARGE);
         Optional<Attempt> whole = Optional.empty();
         Optional<IllegalArgumentException> refused = Optional.empty();
         String why;
@@ -241,7 +243,7 @@ public final class Fitting {
             why = String.valueOf(e.getMessage());
         }
         List<Measure> candidates =
-                LeftForTrial.candidates(whole.map(Attempt::needs).orElse(needs), kind);
+                LeftForTrial.candidates(whole.map(Attempt::needs).orElse(needs), kind, choices);
         List<Set<Measure>> choice = new ArrayList<>();
         candidates.forEach(measure -> choice.add(Set.of(measure)));
         choice.add(Set.copyOf(candidates));
@@ -257,8 +259,8 @@ public final class Fitting {
 
     /** What other changes made so large that no rule may ask for it is left for the trial garment too. */
     private Attempt modest(List<Need> needs, Attempt proven) {
-        Set<Measure> large =
-                LeftForTrial.tooLarge(LeftForTrial.candidates(proven.needs(), kind), proven.solved().amounts, kind);
+        Set<Measure> large = LeftForTrial.tooLarge(
+                LeftForTrial.candidates(proven.needs(), kind, choices), proven.solved().amounts, kind);
         return large.isEmpty()
                 ? proven
                 : without(needs, large, TOO_LARGE)

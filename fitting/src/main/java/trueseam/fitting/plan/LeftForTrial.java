@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import trueseam.fitting.compare.Decision;
+import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.compare.Need;
 import trueseam.fitting.compare.Verdict;
 import trueseam.fitting.repertoire.Repertoire;
@@ -13,18 +14,19 @@ import trueseam.garment.measure.Measure;
 
 /**
  * Needs that the program would alter by itself but that this pattern cannot take together with the others: they are left for the trial
- * garment, with the reason, rather than spoiling what can be proved. What she decided or asked for herself is never left out.
+ * garment, with the reason, rather than spoiling what can be proved. What she decided or asked for herself is never left out; what only
+ * earlier patterns ask for may be.
  */
 final class LeftForTrial {
 
     private LeftForTrial() {}
 
-    /** Measures that may be left for the trial garment: altered by an entry of the repertoire because a rule said so. */
-    static List<Measure> candidates(List<Need> needs, GarmentKind kind) {
+    /** Measures that may be left for the trial garment: altered by an entry of the repertoire because a rule or earlier patterns say so. */
+    static List<Measure> candidates(List<Need> needs, GarmentKind kind, FitChoices choices) {
         List<Measure> measures = new ArrayList<>();
         for (Need need : needs) {
             if (need.decision().isAltered()
-                    && !need.decision().overruled()
+                    && (!need.decision().overruled() || choices.isStanding(need.measure()))
                     && WorkOrder.isByRepertoire(kind, need.measure())) {
                 measures.add(0, need.measure());
             }

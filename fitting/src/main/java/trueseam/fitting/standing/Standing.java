@@ -92,7 +92,7 @@ public record Standing(String person, List<Proposal> proposals) {
             double moved = Math.abs(since) > measure.allowableErrorMm() ? since : 0;
             Evidence evidence = new Evidence(
                     fit,
-                    one.settled(),
+                    settled(one, fit),
                     one.changedMm(),
                     one.madeForMm() + moved,
                     moved,
@@ -104,6 +104,22 @@ public record Standing(String person, List<Proposal> proposals) {
                 measure.isChosen()
                         ? new Proposal(subject, Weight.CHOSEN_LENGTH, OptionalDouble.empty(), Weighing.asHeard(heard))
                         : Weighing.proposal(subject, heard));
+    }
+
+    /** What she asked for by name of the alteration that is solved for this measure was her decision, whatever the rule said of it. */
+    private static MeasureThen.Settled settled(MeasureThen one, EarlierFit fit) {
+        Optional<NamedThen> byName = fit.named().stream()
+                .filter(named -> named.side() == Side.BOTH
+                        && Repertoire.named(named.name())
+                                .filter(entry ->
+                                        entry.solved() && entry.measures().get(0) == one.measure())
+                                .isPresent())
+                .findFirst();
+        return byName.map(Standing::settled).orElse(one.settled());
+    }
+
+    private static MeasureThen.Settled settled(NamedThen one) {
+        return one.standing() ? MeasureThen.Settled.STANDING : MeasureThen.Settled.DECIDED;
     }
 
     private static List<Proposal> ofNames(List<EarlierFit> fits) {

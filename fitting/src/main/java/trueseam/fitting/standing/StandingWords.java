@@ -84,13 +84,16 @@ public record StandingWords(LengthFormat show, LocalDate today) {
         if (evidence.fit().worn()) {
             words.append(", worn");
         }
-        age(evidence)
-                .ifPresent(months -> words.append(", ").append(months(months)).append(months == 0 ? "" : " ago"));
+        age(evidence).ifPresent(months -> words.append(", ").append(ago(months)));
         return words.toString();
     }
 
     private OptionalLong age(Evidence evidence) {
         return evidence.ageMonths(today);
+    }
+
+    private static String ago(long months) {
+        return months < 0 ? "dated after today" : months(months) + (months == 0 ? "" : " ago");
     }
 
     private static String months(long months) {

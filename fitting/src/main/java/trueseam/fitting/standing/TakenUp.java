@@ -127,7 +127,7 @@ public record TakenUp(FitChoices choices, List<Request> requests, List<Finding> 
                             OptionalDouble.of(taken),
                             "Standing: "
                                     + (taken == 0 ? "left alone" : words.show().showSigned(taken))
-                                    + " in place of the "
+                                    + " instead of the "
                                     + words.show().showSigned(need.decision().amountMm()) + " by the tape, for "
                                     + words.evidence(proposal) + "."));
             old(proposal);

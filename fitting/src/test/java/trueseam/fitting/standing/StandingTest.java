@@ -186,6 +186,9 @@ class StandingTest {
                 .with(Measure.ACROSS_BACK_WIDTH, 360, 355, 12, Settled.LEFT)
                 .named("across back", 12, Side.BOTH));
         assertThat(standing.named("across back")).isEmpty();
+        // The rule left the difference, she did not: it is an amount and no mere bound.
+        assertThat(standing.of(Measure.ACROSS_BACK_WIDTH).orElseThrow().weight())
+                .isEqualTo(Weight.ONE_PATTERN);
         assertThat(standing(Earlier.bodice("12", 9).named("across back", 12, Side.BOTH))
                         .named("across back"))
                 .hasSize(1);
@@ -213,6 +216,8 @@ class StandingTest {
         assertThat(words.evidence(proposal))
                 .isEqualTo("2 patterns agree within 2 mm (misses 12: -12 mm, worn, 14 months ago; misses 14: -17 mm,"
                         + " 7 months ago); not counted in, for it says otherwise: misses 16: +10 mm, 1 month ago");
+        assertThat(words.evidence(length(length("12", -2, 412, -12, Settled.DECIDED))))
+                .isEqualTo("misses 12: -12 mm, dated after today");
         assertThat(words.age(proposal)).isEqualTo("7 to 14 months");
         assertThat(words.isOld(proposal)).isTrue();
     }

@@ -69,7 +69,7 @@ class TakenUpTest {
         FitResult fit = fit(body, taken);
         assertThat(need(fit).decision().amountMm()).isCloseTo(40, within(1e-9));
         assertThat(need(fit).decision().reason())
-                .startsWith("Standing: +40 mm in place of the +20 mm by the tape")
+                .startsWith("Standing: +40 mm instead of the +20 mm by the tape")
                 .contains("misses 12: +78 mm")
                 .contains("misses 16: -11 mm");
         assertThat(Drafted.mm(fit.worked().altered(), WAIST) - Drafted.mm(BODICE, WAIST))
@@ -137,7 +137,30 @@ class TakenUpTest {
         Body body = waist(731.2);
         FitResult fit = fit(body, taken(body, Drafted.USUAL, waist("12", 673.1, 38), waist("16", 762, -52)));
         assertThat(need(fit).decision().verdict()).isEqualTo(Verdict.LEAVE);
-        assertThat(need(fit).decision().reason()).startsWith("Standing: left alone in place of the +20 mm");
+        assertThat(need(fit).decision().reason()).startsWith("Standing: left alone instead of the +20 mm");
+    }
+
+    @Test
+    void anAmountThatTheAlterationIsNotTrustedWithIsLeftForTheTrialGarmentAndSpoilsNothing() {
+        // Twice she ended 80 mm above the tape across the back, more than any pivot there is trusted with.
+        Measure back = Measure.ACROSS_BACK_WIDTH;
+        Body body = waist(731.2).with(Reading.taped(back, 350));
+        TakenUp taken = taken(
+                body,
+                Drafted.USUAL,
+                Earlier.bodice("12", 3).with(back, 350, 340, 90, Settled.DECIDED),
+                Earlier.bodice("16", 2).with(back, 350, 360, 70, Settled.DECIDED));
+        assertThat(taken.choices().isStanding(back)).isTrue();
+        FitResult fit = fit(body, taken);
+        assertThat(fit.report().holds()).isTrue();
+        assertThat(fit.needs())
+                .filteredOn(n -> n.measure() == back)
+                .singleElement()
+                .satisfies(n -> {
+                    assertThat(n.decision().verdict()).isEqualTo(Verdict.TRY_ON);
+                    assertThat(n.decision().reason()).contains("Standing:").contains("Left for the trial garment");
+                });
+        assertThat(need(fit).decision().amountMm()).isCloseTo(20, within(1e-9));
     }
 
     @Test

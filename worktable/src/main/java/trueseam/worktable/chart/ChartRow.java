@@ -27,7 +27,7 @@ import trueseam.worktable.work.Workings;
  * @param need how much larger the garment must get
  * @param decided {@code leave}, {@code alter}, {@code amount} if she decided herself, else empty
  * @param amountTyped her own amount as typed
- * @param verdict what is done
+ * @param verdict what is done where she did not decide herself, and by what
  * @param reason why
  * @param perEdge the amount at each cut edge
  * @param sharedOver the edges
@@ -75,7 +75,8 @@ public record ChartRow(
                 show.showSigned(need.needMm()),
                 decision.isEmpty() ? "" : word ? decision : "amount",
                 word ? "" : decision,
-                need.decision().verdict().word(),
+                need.decision().verdict().word()
+                        + (workings.choices().choices().isStanding(need.measure()) ? " (standing)" : " (rule)"),
                 need.decision().reason(),
                 line.change()
                         .map(change -> new RulerLength(show).showSigned(change.perEdgeMm())

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.standing.TakenUp;
 import trueseam.fitting.work.WorkedPattern;
@@ -102,24 +101,12 @@ final class Printing {
 
     private <T> Outcome<T> with(Function<PrintOptions, Outcome<T>> work) {
         return choices.options()
-                .map(options -> orSentence(() -> work.apply(options)))
+                .map(options -> Outcome.orSentence(() -> work.apply(options)))
                 .orElseGet(() -> Outcome.refused(choices.problem()));
     }
 
     private static <S, T> Outcome<T> then(Outcome<S> outcome, Function<S, T> work) {
-        return outcome.isThere() ? orSentence(() -> Outcome.of(work.apply(outcome.get()))) : outcome.reason();
-    }
-
-    /** What the engine refuses carries a sentence for the user; anything else is a fault and passes on. */
-    private static <T> Outcome<T> orSentence(Supplier<Outcome<T>> work) {
-        try {
-            return work.get();
-        } catch (RuntimeException e) {
-            if (e.getClass().getName().startsWith("trueseam.")) {
-                return Outcome.refused(e.getMessage());
-            }
-            throw e;
-        }
+        return outcome.isThere() ? Outcome.orSentence(() -> Outcome.of(work.apply(outcome.get()))) : outcome.reason();
     }
 
     private static byte[] utf8(String text) {

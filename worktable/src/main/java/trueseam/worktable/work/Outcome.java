@@ -1,6 +1,7 @@
 package trueseam.worktable.work;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What came of working something out.
@@ -43,6 +44,25 @@ public record Outcome<T>(Optional<T> value, String sentence, boolean missing) {
      */
     public static <T> Outcome<T> refused(String sentence) {
         return new Outcome<>(Optional.empty(), sentence, false);
+    }
+
+    /**
+     * What comes of some work, or the engine's sentence why it refuses: every exception type of our rooms carries a sentence for the
+     * user; anything else is a fault and passes on.
+     *
+     * @param <T> what is wanted
+     * @param work the work
+     * @return its outcome
+     */
+    public static <T> Outcome<T> orSentence(Supplier<Outcome<T>> work) {
+        try {
+            return work.get();
+        } catch (RuntimeException e) {
+            if (e.getClass().getName().startsWith("trueseam.")) {
+                return refused(e.getMessage());
+            }
+            throw e;
+        }
     }
 
     /**

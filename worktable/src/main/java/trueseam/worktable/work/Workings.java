@@ -118,7 +118,7 @@ public final class Workings {
         if (standing == null) {
             standing = project.standing().reports().isEmpty()
                     ? Optional.empty()
-                    : Optional.of(orSentence(() -> Outcome.of(Standing.of(
+                    : Optional.of(Outcome.orSentence(() -> Outcome.of(Standing.of(
                             project.standing().reports().stream()
                                     .map(report -> FitReportFile.read(report.fileName(), files.apply(report.file())))
                                     .toList(),
@@ -165,7 +165,7 @@ public final class Workings {
      */
     public synchronized Outcome<Taken> taken() {
         if (taken == null) {
-            taken = orSentence(this::takeUp);
+            taken = Outcome.orSentence(this::takeUp);
         }
         return taken;
     }
@@ -227,19 +227,7 @@ public final class Workings {
         if (body().body().readings().isEmpty()) {
             return Outcome.missing("Nothing was measured yet; type at least one measure of the person.");
         }
-        return orSentence(() -> Outcome.of(work.apply(pattern.get())));
-    }
-
-    /** Every exception type of our rooms carries a sentence for the user; anything else is a fault and passes on. */
-    private static <T> Outcome<T> orSentence(java.util.function.Supplier<Outcome<T>> work) {
-        try {
-            return work.get();
-        } catch (RuntimeException e) {
-            if (e.getClass().getName().startsWith("trueseam.")) {
-                return Outcome.refused(e.getMessage());
-            }
-            throw e;
-        }
+        return Outcome.orSentence(() -> Outcome.of(work.apply(pattern.get())));
     }
 
     private Outcome<Taken> takeUp() {

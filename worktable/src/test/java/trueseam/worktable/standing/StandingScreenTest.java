@@ -39,15 +39,16 @@ class StandingScreenTest {
 
     /** The report of a skirt that she made for an inch more than the tape reads. */
     private Path report(Browser browser, String size, String amount) throws IOException, InterruptedException {
-        String id = browser.put(skirt(size, Map.of("waist girth", amount)));
-        HttpResponse<String> answer = HttpClient.newHttpClient()
-                .send(
-                        HttpRequest.newBuilder(URI.create(
-                                        browser.worktable().address() + "p/" + id + "/print/file/report.json"))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString());
-        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+        HttpResponse<String> answer = taken(browser, browser.put(skirt(size, Map.of("waist girth", amount))));
         return Files.writeString(folder.resolve("skirt-" + size + "-report.json"), answer.body());
+    }
+
+    private static HttpResponse<String> taken(Browser browser, String id) throws IOException, InterruptedException {
+        URI report = URI.create(browser.worktable().address() + "p/" + id + "/print/file/report.json");
+        HttpResponse<String> answer = HttpClient.newHttpClient()
+                .send(HttpRequest.newBuilder(report).build(), HttpResponse.BodyHandlers.ofString());
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+        return answer;
     }
 
     private static void bring(Browser browser, String files) {
@@ -82,13 +83,14 @@ class StandingScreenTest {
         browser.width(Browser.DESK);
 
         browser.open("/p/" + id + "/chart");
-        browser.waitForText("Standing: +6 in in place of the +5 in by the tape");
+        browser.waitForText("Standing: +6 in instead of the +5 in by the tape");
+        assertThat(browser.main()).contains("alter (standing)");
         browser.open("/p/" + id + "/standing");
         browser.click("#take");
         browser.open("/p/" + id + "/chart");
         assertThat(browser.main()).contains("The fitting chart").doesNotContain("Standing:");
         browser.click("#undo");
-        browser.waitForText("Standing: +6 in in place");
+        browser.waitForText("Standing: +6 in instead");
         browser.open("/p/" + id + "/standing");
         browser.click(".brought li:first-child button");
         browser.waitForText("one pattern alone");
@@ -118,12 +120,7 @@ class StandingScreenTest {
         browser.open("/p/" + id + "/print");
         browser.click("#worn");
         browser.waitFor(() -> browser.find("#worn").isSelected());
-        HttpResponse<String> answer = HttpClient.newHttpClient()
-                .send(
-                        HttpRequest.newBuilder(URI.create(
-                                        browser.worktable().address() + "p/" + id + "/print/file/report.json"))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString());
+        HttpResponse<String> answer = taken(browser, id);
         assertThat(answer.body()).contains("\"worn\" : true");
         assertThat(answer.headers().firstValue("Content-Disposition"))
                 .contains(
