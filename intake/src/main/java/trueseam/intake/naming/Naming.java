@@ -1,0 +1,193 @@
+package trueseam.intake.naming;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import trueseam.garment.pattern.EdgeRole;
+import trueseam.garment.pattern.PieceKind;
+import trueseam.geometry.Bounds;
+import trueseam.geometry.Path;
+import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
+
+/**
+ * Proposes what an outline is. Every known kind of piece is laid on it in every way that makes one of its straight lines upright or
+ * level, on both faces, its edges dealt out to the stretches between corners; the least unlike wins. What is written in the piece counts.
+ */
+public final class Naming {
+
+    /** Directions nearer than this are tried once. */
+    private static final double SAME_RAD = Math.toRadians(4);
+
+    /** A line is straight if its bulge is below this. */
+    private static final double STRAIGHT = 0.02;
+
+    /** A word that names the kind outright, and one that names another. */
+    private static final double SAID = 0.8;
+
+    /** How much unlikeness makes the one kind e times as likely as the other: fitted on drafted pieces of every size. */
+    private static final double UNLIKENESS_FOR_E = 0.12;
+
+    private final List<KnownPiece> known;
+
+    private Naming(List<KnownPiece> known) {
+        this.known = known;
+    }
+
+    /**
+     * With what is known of the kinds that can be told by their shape.
+     *
+     * @return ready to propose; may be used by several threads
+     */
+    public static Naming usual() {
+        return new Naming(KnownPiece.all());
+    }
+
+    /**
+     * Proposes what an outline is.
+     *
+     * @param outline the outline
+     * @return the likeliest, or nothing where it has too few corners for any kind
+     */
+    public Optional<Proposal> propose(Outline outline) {
+        List<Double> corners = Corners.of(outline);
+        if (corners.size() < 3) {
+            return Optional.empty();
+        }
+        Map<PieceKind, Fit> best = new TreeMap<>();
+        for (boolean mirrored : new boolean[] {false, true}) {
+            for (double turn : turns(outline, corners, mirrored)) {
+                Laid laid = Laid.of(outline.line(), corners, mirrored, turn);
+                List<List<EdgeShape>> shapes = laid.shapes();
+                for (KnownPiece piece : known) {
+                    Fit.best(piece, laid, shapes, ofPiece(piece, laid, outline))
+                            .ifPresent(fit -> best.merge(piece.kind(), fit, (a, b) -> a.unlike() <= b.unlike() ? a : b));
+                }
+            }
+        }
+        List<Fit> ranked = best.values().stream()
+                .sorted(Comparator.comparingDouble(Fit::unlike))
+                .toList();
+        return ranked.isEmpty() ? Optional.empty() : Optional.of(proposal(ranked));
+    }
+
+    private static double ofPiece(KnownPiece piece, Laid laid, Outline outline) {
+        Bounds bounds = laid.line().bounds();
+        double off = (piece.aspect().off(Math.log(bounds.width() / Math.max(1e-6, bounds.height())))
+                        + piece.around().off(Math.log(laid.line().length()))
+                        + piece.darts().off(outline.darts().size()))
+                / 3;
+        return off + Words.against(outline.words(), piece.kind()) * SAID * (piece.edges().size() + 1);
+    }
+
+    /** Turns that make a straight line of the piece upright or level. */
+    private static List<Double> turns(Outline outline, List<Double> corners, boolean mirrored) {
+        List<Double> directions = new ArrayList<>();
+        Laid plain = Laid.of(outline.line(), corners, false, 0);
+        for (int i = 0; i < plain.stretches(); i++) {
+            Path run = plain.run(i, 1);
+            Vec chord = run.end().minus(run.start());
+            if (run.length() > 40 && run.length() < (1 + STRAIGHT) * chord.length()) {
+                directions.add(chord.angle());
+            }
+        }
+        for (Path inside : outline.inside()) {
+            Vec chord = inside.end().minus(inside.start());
+            if (chord.length() > 80 && inside.length() < 1.001 * chord.length()) {
+                directions.add(chord.angle());
+            }
+        }
+        List<Double> turns = new ArrayList<>();
+        for (double direction : directions) {
+            double lies = mirrored ? Math.PI - direction : direction;
+            for (int quarter = 0; quarter < 4; quarter++) {
+                double turn = Math.IEEEremainder(quarter * Math.PI / 2 - lies, 2 * Math.PI);
+                if (turns.stream().noneMatch(t -> Math.abs(Math.IEEEremainder(t - turn, 2 * Math.PI)) < SAME_RAD)) {
+                    turns.add(turn);
+                }
+            }
+        }
+        return turns;
+    }
+
+    private static Proposal proposal(List<Fit> ranked) {
+        Fit fit = ranked.get(0);
+        double all = 0;
+        for (Fit other : ranked) {
+            all += Math.exp((fit.unlike() - other.unlike()) / UNLIKENESS_FOR_E);
+        }
+        double sure = 1 / all * Math.exp(-Math.max(0, fit.unlike() - 1.5) / 2);
+        List<Proposal.NamedEdge> edges = new ArrayList<>();
+        int at = fit.first();
+        for (int k = 0; k < fit.counts().size(); k++) {
+            KnownPiece.KnownEdge edge = fit.known().edges().get(k);
+            Path path = fit.laid().run(at % fit.laid().stretches(), fit.counts().get(k));
+            at += fit.counts().get(k);
+            double edgeSure = Math.exp(-Math.max(0, fit.each().get(k) - 1) / 3);
+            add(edges, edge, path, edgeSure);
+        }
+        List<PieceKind> others = ranked.stream()
+                .skip(1)
+                .filter(other -> other.unlike() < fit.unlike() + 1)
+                .map(other -> other.known().kind())
+                .toList();
+        return new Proposal(
+                fit.known().kind(), fit.unlike(), sure, fit.laid().mirrored(), fit.laid().turn(), edges, others);
+    }
+
+    /** A cap is one stretch in the drawing and two halves in the trade: it is parted at the crown, its highest point. */
+    private static void add(
+            List<Proposal.NamedEdge> edges, KnownPiece.KnownEdge edge, Path path, double confidence) {
+        if (edge.role() != EdgeRole.CAP || !edge.name().equals("cap")) {
+            edges.add(new Proposal.NamedEdge(edge.name(), edge.role(), path, confidence));
+            return;
+        }
+        double crown = 0;
+        double top = Double.NEGATIVE_INFINITY;
+        for (double mm = 0; mm <= path.length(); mm += 0.25) {
+            Point p = path.pointAt(mm);
+            if (p.y() > top) {
+                top = p.y();
+                crown = mm;
+            }
+        }
+        edges.add(new Proposal.NamedEdge("cap front", EdgeRole.CAP, path.part(0, crown), confidence));
+        edges.add(new Proposal.NamedEdge("cap back", EdgeRole.CAP, path.part(crown, path.length()), confidence));
+    }
+
+    /** What the words in a piece say of its kind. */
+    private static final class Words {
+
+        private static final Map<String, List<String>> MEANINGS = Map.of(
+                "front", List.of("front"),
+                "back", List.of("back"),
+                "sleeve", List.of("sleeve"),
+                "skirt", List.of("skirt"),
+                "trouser", List.of("trouser", "trousers", "pant", "pants", "leg"),
+                "bodice", List.of("bodice", "blouse", "top", "shirt"),
+                "dress", List.of("dress", "tunic"),
+                "yoke", List.of("yoke"));
+
+        private Words() {}
+
+        /** 0 where nothing speaks against the kind; 1 for every word of another kind; less than 0 where a word names it. */
+        static double against(List<String> words, PieceKind kind) {
+            List<String> said = words.stream()
+                    .flatMap(text -> java.util.Arrays.stream(text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+")))
+                    .toList();
+            double against = 0;
+            for (Map.Entry<String, List<String>> meaning : MEANINGS.entrySet()) {
+                boolean isSaid = meaning.getValue().stream().anyMatch(said::contains);
+                boolean isOf = kind.word().contains(meaning.getKey());
+                if (isSaid) {
+                    against += isOf ? -0.5 : 1;
+                }
+            }
+            return against;
+        }
+    }
+}
