@@ -9,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import trueseam.app.command.AlterationsCommand;
+import trueseam.app.command.BringInCommand;
 import trueseam.app.command.CompareCommand;
 import trueseam.app.command.DraftCommand;
 import trueseam.app.command.FitCommand;
@@ -40,7 +41,8 @@ import trueseam.app.command.WalkCommand;
             AlterationsCommand.class,
             StandingCommand.class,
             TrialCommand.class,
-            OpenCommand.class
+            OpenCommand.class,
+            BringInCommand.class
         },
         footer = {
             "",

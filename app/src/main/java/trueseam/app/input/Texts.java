@@ -8,14 +8,21 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /** Reads the user's files as text. */
-final class Texts {
+public final class Texts {
 
     /** Nothing that the program reads as text is larger: 64 MB. */
     private static final long LARGEST = 64L << 20;
 
     private Texts() {}
 
-    static String read(Path file) {
+    /**
+     * Reads a file.
+     *
+     * @param file the file
+     * @return its text
+     * @throws InputException if it cannot be read as UTF-8 text
+     */
+    public static String read(Path file) {
         try {
             if (Files.isDirectory(file)) {
                 throw new InputException(file + " is a folder; name a file.");

@@ -54,6 +54,21 @@ public final class Naming {
      * @return the likeliest, or nothing where it has too few corners for any kind
      */
     public Optional<Proposal> propose(Outline outline) {
+        return propose(outline, known);
+    }
+
+    /**
+     * Proposes which edge is which, where the kind is known.
+     *
+     * @param outline the outline
+     * @param kind what it is
+     * @return the likeliest naming, or nothing where the kind is not known by its shape or the outline has too few corners for it
+     */
+    public Optional<Proposal> propose(Outline outline, PieceKind kind) {
+        return propose(outline, known.stream().filter(k -> k.kind() == kind).toList());
+    }
+
+    private static Optional<Proposal> propose(Outline outline, List<KnownPiece> candidates) {
         List<Double> corners = Corners.of(outline);
         if (corners.size() < 3) {
             return Optional.empty();
@@ -63,7 +78,7 @@ public final class Naming {
             for (double turn : turns(outline, corners, mirrored)) {
                 Laid laid = Laid.of(outline.line(), corners, mirrored, turn);
                 List<List<EdgeShape>> shapes = laid.shapes();
-                for (KnownPiece piece : known) {
+                for (KnownPiece piece : candidates) {
                     Fit.best(piece, laid, shapes, ofPiece(piece, laid, outline))
                             .ifPresent(fit -> best.merge(piece.kind(), fit, (a, b) -> a.unlike() <= b.unlike() ? a : b));
                 }

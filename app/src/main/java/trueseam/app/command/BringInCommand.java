@@ -1,0 +1,147 @@
+package trueseam.app.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import trueseam.app.input.InputException;
+import trueseam.app.input.OutputFiles;
+import trueseam.app.input.Texts;
+import trueseam.app.input.UnitsOption;
+import trueseam.garment.length.Length;
+import trueseam.garment.pattern.PieceKind;
+import trueseam.intake.bring.BringChoices;
+import trueseam.intake.bring.Bringing;
+import trueseam.intake.bring.Brought;
+import trueseam.intake.patternfile.PatternFile;
+import trueseam.intake.svg.SvgDrawing;
+
+/** Brings a drawing that somebody made in as a pattern. */
+@Command(
+        name = "bring-in",
+        description = "Bring a drawing in as a pattern: its pieces and edges are named as far as can be told, and what was"
+                + " guessed is said.",
+        mixinStandardHelpOptions = true,
+        footer = {
+            "",
+            "Examples:",
+            "  trueseam bring-in blouse.svg --out blouse-pattern.svg",
+            "  trueseam bring-in blouse.svg --cutting-lines \"5/8 in\" --piece \"2=bodice back\" --out blouse-pattern.svg",
+            "",
+            "What was guessed comes on standard error. Look at the result, correct names in it, and cut a trial garment first."
+        })
+public final class BringInCommand implements Callable<Integer> {
+
+    /** The usual seam allowance, 5/8 in (common practice). */
+    private static final double USUAL_ALLOWANCE_MM = 15.875;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "FILE", description = "The drawing: an SVG file from any vector editor.")
+    private Path file;
+
+    @Option(names = "--out", paramLabel = "PATTERN.svg", required = true, description = "The pattern file to write.")
+    private Path out;
+
+    @Option(names = "--name", paramLabel = "TEXT", description = "The pattern's name. Default: the file's.")
+    private String name = "";
+
+    @Option(names = "--size", paramLabel = "SIZE", description = "The size that was drawn.")
+    private String size = "";
+
+    @Option(names = "--table", paramLabel = "NAME", description = "The size table that the size belongs to.")
+    private String table = "";
+
+    @Option(names = "--layer", paramLabel = "TEXT", description = "Only lines of layers whose name has this in it.")
+    private String layer;
+
+    @Option(
+            names = "--unit",
+            paramLabel = "LENGTH",
+            description = "How long one unit of the drawing is, such as 1 mm, where the file does not say or is wrong.")
+    private String unit;
+
+    @Option(
+            names = "--cutting-lines",
+            paramLabel = "LENGTH",
+            description = "The lines are cutting lines with this seam allowance; the stitching lines are put inside.")
+    private String cuttingLines;
+
+    @Option(
+            names = "--allowance",
+            paramLabel = "LENGTH",
+            description = "The seam allowance that is to be cut outside stitching lines. Default: 5/8 in.")
+    private String allowance;
+
+    @Option(
+            names = "--piece",
+            paramLabel = "N=KIND",
+            description = "What the N-th piece is, the largest being the first, such as \"2=bodice back\". May be given several"
+                    + " times.")
+    private List<String> pieces = List.of();
+
+    @Mixin
+    private UnitsOption units;
+
+    /** For the command line. */
+    public BringInCommand() {}
+
+    @Override
+    public Integer call() {
+        PrintWriter err = spec.commandLine().getErr();
+        OptionalDouble unitMm = unit == null ? OptionalDouble.empty() : OptionalDouble.of(length(unit));
+        var drawing = SvgDrawing.read(file.getFileName().toString(), Texts.read(file), unitMm);
+        Brought brought = Bringing.of(
+                drawing,
+                new BringChoices(
+                        name,
+                        size,
+                        table,
+                        cuttingLines == null ? OptionalDouble.empty() : OptionalDouble.of(length(cuttingLines)),
+                        allowance == null ? USUAL_ALLOWANCE_MM : length(allowance),
+                        kinds(),
+                        Optional.ofNullable(layer)));
+        brought.findings().forEach(f -> err.println(f.place() + ": " + f.sentence()));
+        new OutputFiles().add(out, PatternFile.write(brought.pattern())).write();
+        PrintWriter say = spec.commandLine().getOut();
+        brought.pattern()
+                .pieces()
+                .forEach(p -> say.println(p.name() + ": "
+                        + String.join(", ", p.edges().stream().map(e -> e.name()).toList())));
+        say.println("Written to " + out + ". Look at it in a browser, then try: trueseam walk --pattern " + out);
+        return 0;
+    }
+
+    private double length(String text) {
+        double mm = Length.parse(text, units.bareUnit()).mm();
+        if (!(mm > 0)) {
+            throw new InputException("A length above zero is needed, and \"" + text + "\" is none.");
+        }
+        return mm;
+    }
+
+    private Map<Integer, PieceKind> kinds() {
+        Map<Integer, PieceKind> kinds = new HashMap<>();
+        for (String text : pieces) {
+            String[] sides = text.split("=", 2);
+            Optional<PieceKind> kind = sides.length == 2 ? PieceKind.ofWord(sides[1]) : Optional.empty();
+            if (kind.isEmpty() || !sides[0].strip().matches("\\d{1,3}")) {
+                throw new InputException("--piece \"" + text + "\" cannot be read; write the piece's number, = and its kind, such"
+                        + " as \"2=bodice back\" (docs/pattern-file.md lists the kinds).");
+            }
+            kinds.put(Integer.parseInt(sides[0].strip()), kind.get());
+        }
+        return kinds;
+    }
+}

@@ -1,0 +1,251 @@
+package trueseam.intake.outline;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import trueseam.geometry.Cubic;
+import trueseam.geometry.Line;
+import trueseam.geometry.Path;
+import trueseam.geometry.Point;
+import trueseam.geometry.Segment;
+import trueseam.geometry.Vec;
+import trueseam.intake.drawing.Stroke;
+
+/**
+ * Outlines of loose lines. Ends that lie together are one place; lines that lead nowhere are set aside; what is left falls into parts that hang
+ * together, and of each part the outside is walked, always taking the way farthest to the right, so that lines across a piece stay inside it.
+ * Lines of one look are tried by themselves first: a stitching line that touches the cutting line at the fold is still its own outline.
+ */
+final class Loops {
+
+    /** A direction is looked at over so much of a line: ends drawn by hand hook. */
+    private static final double LOOK_MM = 2;
+
+    private final double joinMm;
+
+    private Loops(double joinMm) {
+        this.joinMm = joinMm;
+    }
+
+    /**
+     * What came of it.
+     *
+     * @param closed outlines
+     * @param open the lines that are part of none
+     */
+    record Found(List<Stroke> closed, List<Stroke> open) {}
+
+    static Found of(List<Stroke> strokes, double joinMm) {
+        Loops loops = new Loops(joinMm);
+        List<Stroke> closed = new ArrayList<>();
+        Set<Stroke> left = new java.util.LinkedHashSet<>(strokes);
+        Map<String, List<Stroke>> byLook = new LinkedHashMap<>();
+        for (Stroke stroke : strokes) {
+            byLook.computeIfAbsent(stroke.layer() + stroke.look(), k -> new ArrayList<>()).add(stroke);
+        }
+        for (List<Stroke> alike : byLook.values()) {
+            loops.take(alike, closed, left);
+        }
+        loops.take(new ArrayList<>(left), closed, left);
+        return new Found(closed, List.copyOf(left));
+    }
+
+    private record Way(Stroke stroke, boolean forward, int from, int to) {
+
+        Path path() {
+            return forward ? stroke.path() : stroke.path().reversed();
+        }
+    }
+
+    private void take(List<Stroke> strokes, List<Stroke> closed, Set<Stroke> left) {
+        boolean found = true;
+        List<Stroke> rest = new ArrayList<>(strokes);
+        while (found && !rest.isEmpty()) {
+            found = false;
+            for (Collection<Way> part : parts(rest)) {
+                Optional<List<Way>> outside = outside(part);
+                if (outside.isPresent()) {
+                    closed.add(joined(outside.get()));
+                    outside.get().forEach(way -> {
+                        left.remove(way.stroke);
+                        rest.remove(way.stroke);
+                    });
+                    found = true;
+                }
+            }
+        }
+    }
+
+    /** Parts that hang together, without lines that lead nowhere. */
+    private Collection<List<Way>> parts(List<Stroke> strokes) {
+        List<Point> places = new ArrayList<>();
+        List<Way> ways = new ArrayList<>();
+        Map<Long, List<Integer>> grid = new HashMap<>();
+        for (Stroke stroke : strokes) {
+            ways.add(new Way(
+                    stroke,
+                    true,
+                    place(places, grid, stroke.path().start()),
+                    place(places, grid, stroke.path().end())));
+        }
+        boolean pruned = true;
+        while (pruned) {
+            Map<Integer, Integer> ends = new HashMap<>();
+            for (Way way : ways) {
+                ends.merge(way.from, 1, Integer::sum);
+                ends.merge(way.to, 1, Integer::sum);
+            }
+            pruned = ways.removeIf(way -> way.from == way.to || ends.get(way.from) < 2 || ends.get(way.to) < 2);
+        }
+        int[] part = new int[places.size()];
+        for (int i = 0; i < part.length; i++) {
+            part[i] = i;
+        }
+        for (Way way : ways) {
+            part[root(part, way.from)] = root(part, way.to);
+        }
+        Map<Integer, List<Way>> parts = new TreeMap<>();
+        for (Way way : ways) {
+            parts.computeIfAbsent(root(part, way.from), k -> new ArrayList<>()).add(way);
+        }
+        return parts.values();
+    }
+
+    private static int root(int[] part, int i) {
+        int at = i;
+        while (part[at] != at) {
+            part[at] = part[part[at]];
+            at = part[at];
+        }
+        return at;
+    }
+
+    private int place(List<Point> places, Map<Long, List<Integer>> grid, Point p) {
+        long x = Math.round(p.x() / joinMm);
+        long y = Math.round(p.y() / joinMm);
+        for (long dx = -1; dx <= 1; dx++) {
+            for (long dy = -1; dy <= 1; dy++) {
+                for (int at : grid.getOrDefault(cell(x + dx, y + dy), List.of())) {
+                    if (places.get(at).isNear(p, joinMm)) {
+                        return at;
+                    }
+                }
+            }
+        }
+        places.add(p);
+        grid.computeIfAbsent(cell(x, y), k -> new ArrayList<>()).add(places.size() - 1);
+        return places.size() - 1;
+    }
+
+    private static long cell(long x, long y) {
+        return x * 4_000_037L + y;
+    }
+
+    /** The outside of a part, anticlockwise; nothing if it cannot be walked round. */
+    private static Optional<List<Way>> outside(Collection<Way> part) {
+        Map<Integer, List<Way>> from = new HashMap<>();
+        for (Way way : part) {
+            Way back = new Way(way.stroke, false, way.to, way.from);
+            from.computeIfAbsent(way.from, k -> new ArrayList<>()).add(way);
+            from.computeIfAbsent(back.from, k -> new ArrayList<>()).add(back);
+        }
+        Way first = lowest(part, from);
+        List<Way> walked = new ArrayList<>();
+        Set<Stroke> seen = new HashSet<>();
+        Way at = first;
+        while (walked.size() <= 2 * part.size()) {
+            if (!seen.add(at.stroke)) {
+                return Optional.empty();
+            }
+            walked.add(at);
+            if (at.to == first.from) {
+                return Optional.of(walked);
+            }
+            at = rightmost(at, from.get(at.to));
+        }
+        return Optional.empty();
+    }
+
+    /** The line with the lowest point, walked to the right there. */
+    private static Way lowest(Collection<Way> part, Map<Integer, List<Way>> from) {
+        Way best = null;
+        double low = Double.POSITIVE_INFINITY;
+        double along = 0;
+        for (Way way : part) {
+            Path path = way.path();
+            int n = Math.max(8, (int) Math.min(400, path.length() / 3));
+            for (int i = 0; i <= n; i++) {
+                double mm = path.length() * i / n;
+                double y = path.pointAt(mm).y();
+                if (y < low) {
+                    low = y;
+                    best = way;
+                    along = mm;
+                }
+            }
+        }
+        Path path = best.path();
+        double length = path.length();
+        if (along > 1e-9 && along < length - 1e-9) {
+            boolean right = path.tangentAt(along).x() > 0;
+            return right ? best : new Way(best.stroke, false, best.to, best.from);
+        }
+        int corner = along <= 1e-9 ? best.from : best.to;
+        return rightmost(Math.PI, from.get(corner));
+    }
+
+    private static Way rightmost(Way arriving, List<Way> leaving) {
+        Path path = arriving.path();
+        Vec back = path.pointAt(Math.max(0, path.length() - LOOK_MM)).minus(path.end());
+        List<Way> others = leaving.stream()
+                .filter(way -> !way.stroke.equals(arriving.stroke))
+                .toList();
+        return others.isEmpty() ? arriving : rightmost(back.angle(), others);
+    }
+
+    /** The first way met when turning left from a direction. */
+    private static Way rightmost(double backRad, List<Way> leaving) {
+        return leaving.stream()
+                .min(Comparator.comparingDouble(way -> {
+                    Path path = way.path();
+                    Vec out = path.pointAt(Math.min(path.length(), LOOK_MM)).minus(path.start());
+                    double left = Math.IEEEremainder(out.angle() - backRad, 2 * Math.PI);
+                    return left <= 1e-6 ? left + 2 * Math.PI : left;
+                }))
+                .orElseThrow();
+    }
+
+    private static Stroke joined(List<Way> ways) {
+        List<Segment> all = new ArrayList<>();
+        Point begin = ways.get(0).path().start();
+        for (int i = 0; i < ways.size(); i++) {
+            Point next = i + 1 < ways.size() ? ways.get(i + 1).path().start() : begin;
+            all.addAll(endingAt(ways.get(i).path(), next).segments());
+        }
+        Stroke longest = ways.stream()
+                .map(Way::stroke)
+                .max(Comparator.comparingDouble(s -> s.path().length()))
+                .orElseThrow();
+        return new Stroke(Path.of(all), longest.look(), longest.layer(), longest.label());
+    }
+
+    /** The same line with its last point put where the next one begins. */
+    static Path endingAt(Path path, Point end) {
+        List<Segment> segments = new ArrayList<>(path.segments());
+        Segment last = segments.remove(segments.size() - 1);
+        if (last instanceof Cubic c) {
+            segments.add(new Cubic(c.start(), c.handle1(), c.handle2(), end));
+        } else if (!last.start().isNear(end, 1e-9)) {
+            segments.add(new Line(last.start(), end));
+        }
+        return segments.isEmpty() ? path : Path.of(segments);
+    }
+}

@@ -1,0 +1,192 @@
+package trueseam.intake.outline;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import trueseam.garment.finding.Finding;
+import trueseam.geometry.Bounds;
+import trueseam.geometry.Path;
+import trueseam.geometry.Point;
+import trueseam.geometry.polygon.Region;
+import trueseam.intake.drawing.Caption;
+import trueseam.intake.drawing.Drawing;
+import trueseam.intake.drawing.Stroke;
+
+/**
+ * The pieces of a drawing.
+ *
+ * @param pieces the pieces, the largest first
+ * @param squares side lengths of test squares that were found, mm
+ * @param findings gaps, copies, and what belongs to no piece
+ */
+public record Pieces(List<RawPiece> pieces, List<Double> squares, List<Finding> findings) {
+
+    /** Smaller closed lines are holes, symbols and letters: a pocket flap has more. */
+    private static final double LEAST_AREA_MM2 = 1500;
+
+    /** A line this near to an outline, but not on it, may be its stitching line; a wider one is another thing. */
+    private static final double WIDEST_ALLOWANCE_MM = 60;
+
+    private static final double[] SQUARES_MM = {20, 25, 25.4, 30, 40, 50, 50.8, 76.2, 100, 101.6};
+
+    private static final double FLAT_MM = 0.2;
+
+    /** Does not change. */
+    public Pieces {
+        pieces = List.copyOf(pieces);
+        squares = List.copyOf(squares);
+        findings = List.copyOf(findings);
+    }
+
+    private record Closed(Stroke stroke, Region region, Bounds bounds) {}
+
+    /**
+     * Finds the pieces.
+     *
+     * @param drawing the drawing
+     * @return the pieces and what was found on the way
+     */
+    public static Pieces of(Drawing drawing) {
+        Chains.Joined joined = Chains.of(drawing.strokes());
+        List<Finding> findings = new ArrayList<>(joined.findings());
+        List<Double> squares = new ArrayList<>();
+        List<Closed> closed = new ArrayList<>();
+        for (Stroke stroke : joined.lines()) {
+            if (!stroke.path().isClosed() || Math.abs(stroke.path().signedArea()) < 1) {
+                continue;
+            }
+            Optional<Double> square = square(stroke.path());
+            if (square.isPresent()) {
+                squares.add(square.get());
+            } else if (Math.abs(stroke.path().signedArea()) >= LEAST_AREA_MM2) {
+                closed.add(new Closed(
+                        stroke, Region.within(stroke.path(), FLAT_MM), stroke.path().bounds()));
+            }
+        }
+        closed.sort(Comparator.comparingDouble((Closed c) -> c.region.areaMm2()).reversed());
+        dropFrames(closed, drawing, findings);
+        List<RawPiece> pieces = new ArrayList<>();
+        Set<Stroke> used = new HashSet<>();
+        for (int i = 0; i < closed.size(); i++) {
+            Closed outer = closed.get(i);
+            if (!used.add(outer.stroke)) {
+                continue;
+            }
+            pieces.add(piece(outer, closed, joined.lines(), drawing.captions(), used));
+        }
+        return new Pieces(pieces, squares, findings);
+    }
+
+    /** A frame round the page holds two pieces or more; it is no piece itself. */
+    private static void dropFrames(List<Closed> closed, Drawing drawing, List<Finding> findings) {
+        closed.removeIf(frame -> {
+            if (!isRectangle(frame.stroke.path())) {
+                return false;
+            }
+            List<Closed> within = closed.stream()
+                    .filter(c -> c != frame && frame.bounds.grown(0.1).meets(c.bounds, 0) && holds(frame, c))
+                    .toList();
+            long apart = within.stream()
+                    .filter(c -> within.stream().noneMatch(o -> o != c && holds(o, c)))
+                    .count();
+            if (apart >= 2) {
+                findings.add(Finding.note(
+                        drawing.file(),
+                        String.format(
+                                Locale.ROOT,
+                                "A rectangle of %.0f by %.0f mm holds %d outlines and was taken for a frame.",
+                                frame.bounds.width(),
+                                frame.bounds.height(),
+                                apart)));
+                return true;
+            }
+            return false;
+        });
+    }
+
+    private static boolean holds(Closed outer, Closed inner) {
+        Path line = inner.stroke.path();
+        for (int i = 0; i < 8; i++) {
+            if (!outer.region.contains(line.pointAt(i * line.length() / 8))) {
+                return false;
+            }
+        }
+        return outer.region.areaMm2() > inner.region.areaMm2();
+    }
+
+    private static RawPiece piece(
+            Closed outer, List<Closed> closed, List<Stroke> lines, List<Caption> captions, Set<Stroke> used) {
+        Optional<RawPiece.Beside> inner = Optional.empty();
+        for (Closed candidate : closed) {
+            if (!used.contains(candidate.stroke) && holds(outer, candidate)) {
+                Optional<RawPiece.Beside> beside = beside(outer, candidate);
+                if (beside.isPresent() && inner.isEmpty()) {
+                    inner = beside;
+                    used.add(candidate.stroke);
+                }
+            }
+        }
+        List<Stroke> inside = new ArrayList<>();
+        for (Stroke line : lines) {
+            if (!used.contains(line) && isIn(outer, line.path())) {
+                inside.add(line);
+                if (line.path().isClosed()) {
+                    used.add(line);
+                }
+            }
+        }
+        List<Caption> written = captions.stream()
+                .filter(c -> outer.region.contains(c.at()))
+                .toList();
+        return new RawPiece(outer.stroke.label(), outer.stroke, inner, inside, written);
+    }
+
+    /** A notch is drawn across the line: its middle counts, and either end may. */
+    private static boolean isIn(Closed outer, Path line) {
+        return outer.bounds.grown(1).meets(line.bounds(), 0)
+                && (outer.region.contains(line.pointAt(line.length() / 2))
+                        || (line.length() < 40
+                                && (outer.region.contains(line.start()) || outer.region.contains(line.end()))));
+    }
+
+    private static Optional<RawPiece.Beside> beside(Closed outer, Closed inner) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        Path line = inner.stroke.path();
+        int n = (int) Math.max(24, line.length() / 10);
+        for (int i = 0; i < n; i++) {
+            Point p = line.pointAt(i * line.length() / n);
+            double apart = outer.stroke.path().nearest(p).point().distanceTo(p);
+            least = Math.min(least, apart);
+            most = Math.max(most, apart);
+        }
+        boolean covers = inner.region.areaMm2() > outer.region.areaMm2() - 1.3 * most * outer.stroke.path().length();
+        return most <= WIDEST_ALLOWANCE_MM && covers
+                ? Optional.of(new RawPiece.Beside(line, least, most))
+                : Optional.empty();
+    }
+
+    private static boolean isRectangle(Path path) {
+        Bounds bounds = path.bounds();
+        double area = Math.abs(path.signedArea());
+        return Math.abs(area - bounds.width() * bounds.height()) < 1e-3 * area;
+    }
+
+    /** A square of a size that people print to check the scale with. */
+    private static Optional<Double> square(Path path) {
+        double side = Math.sqrt(Math.abs(path.signedArea()));
+        if (!isRectangle(path) || Math.abs(path.length() - 4 * side) > 0.01 * side) {
+            return Optional.empty();
+        }
+        for (double usual : SQUARES_MM) {
+            if (Math.abs(side - usual) < 0.03 * usual) {
+                return Optional.of(side);
+            }
+        }
+        return Optional.empty();
+    }
+}
