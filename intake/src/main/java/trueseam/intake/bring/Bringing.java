@@ -11,6 +11,7 @@ import trueseam.garment.finding.Finding;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
+import trueseam.garment.pattern.Seam;
 import trueseam.geometry.GeometryException;
 import trueseam.geometry.Path;
 import trueseam.geometry.offset.Offset;
@@ -28,7 +29,7 @@ import trueseam.intake.outline.RawPiece;
 public final class Bringing {
 
     /** A piece that is more unlike every known kind than this is kept under its own name and not altered. */
-    private static final double STRANGE = 5;
+    private static final double STRANGE = 1.2;
 
     /** An inset is checked by offsetting it back: the lines agree within this. */
     private static final double INSET_MM = 0.1;
@@ -39,6 +40,7 @@ public final class Bringing {
     private final BringChoices choices;
     private final Naming naming = Naming.usual();
     private final List<Finding> findings = new ArrayList<>();
+    private Marks marks = Marks.NONE;
 
     private Bringing(Drawing drawing, BringChoices choices) {
         this.drawing = drawing;
@@ -79,11 +81,13 @@ public final class Bringing {
                             + " name another layer.");
         }
         List<Piece> pieces = new ArrayList<>();
+        marks = Marks.of(found);
         Map<String, Integer> names = new HashMap<>();
         for (int i = 0; i < found.pieces().size(); i++) {
             pieces.add(piece(found.pieces().get(i), i + 1, names));
         }
-        var seams = SeamPartners.of(pieces, findings);
+        List<Seam> seams = new ArrayList<>(SeamPartners.of(pieces, findings));
+        seams.addAll(marks.seams(pieces, findings));
         String name = choices.name().isBlank() ? drawing.file().replaceAll("\\.[A-Za-z]+$", "") : choices.name();
         Pattern pattern = new Pattern(
                 name, choices.size(), choices.table(), "brought in from " + drawing.file(), pieces, seams, Map.of());
@@ -116,7 +120,7 @@ public final class Bringing {
     }
 
     private Piece piece(RawPiece raw, int number, Map<String, Integer> names) {
-        Path stitching = stitching(raw, number);
+        Path stitching = marks.outline(number - 1, stitching(raw, number));
         List<String> words =
                 new ArrayList<>(raw.captions().stream().map(Caption::text).toList());
         words.add(raw.label());
@@ -146,10 +150,12 @@ public final class Bringing {
         } else if (!known) {
             findings.add(Finding.warning(
                     name,
-                    "Piece " + number + " of the drawing is like no piece that is known by its shape; it is kept and printed, and"
-                            + " not altered. Say what it is with --piece \"" + number + "=...\"."));
+                    "Piece " + number + " of the drawing is like no piece that is known by its shape"
+                            + proposal.map(p -> " (the most like a " + p.kind().word() + ")").orElse("")
+                            + "; it is kept and printed, and not altered. Say what it is with --piece \"" + number + "=...\"."));
         }
-        return new PieceMaking(raw, known ? proposal : Optional.empty(), choices, findings).make(name, kind, stitching);
+        return new PieceMaking(raw, known ? proposal : Optional.empty(), choices, findings)
+                .make(name, kind, stitching, marks.on(number - 1));
     }
 
     private static String label(RawPiece raw, int number) {

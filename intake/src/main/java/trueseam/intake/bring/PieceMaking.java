@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.Edge;
@@ -23,6 +24,7 @@ import trueseam.geometry.Path;
 import trueseam.geometry.PathPlace;
 import trueseam.geometry.Point;
 import trueseam.intake.drawing.Stroke;
+import trueseam.intake.naming.Outline;
 import trueseam.intake.naming.Proposal;
 import trueseam.intake.naming.Proposal.NamedEdge;
 import trueseam.intake.outline.RawPiece;
@@ -55,10 +57,18 @@ final class PieceMaking {
         this.findings = findings;
     }
 
-    Piece make(String pieceName, PieceKind kind, Path stitching) {
+    /**
+     * Makes the piece.
+     *
+     * @param pieceName its name
+     * @param kind what it is
+     * @param stitching its stitching line as drawn
+     * @param marked stretches of its line that the drawing marks
+     */
+    Piece make(String pieceName, PieceKind kind, Path stitching, List<Path> marked) {
         name = pieceName;
         PieceBuilder builder = new PieceBuilder(pieceName, kind);
-        List<NamedEdge> edges = edges(kind, stitching);
+        List<NamedEdge> edges = edges(kind, stitching, marked);
         List<Edge> lying = new ArrayList<>();
         for (NamedEdge edge : edges) {
             lying.add(new Edge(edge.name(), edge.role(), edge.path(), allowance(edge)));
@@ -85,9 +95,9 @@ final class PieceMaking {
     }
 
     /** The edges as they lie upright, the origin where pieces of the kind have it. */
-    private List<NamedEdge> edges(PieceKind kind, Path stitching) {
+    private List<NamedEdge> edges(PieceKind kind, Path stitching, List<Path> marked) {
         if (proposal.isEmpty() || kind == PieceKind.OTHER) {
-            return plain(stitching);
+            return plain(stitching, marked);
         }
         Proposal p = proposal.get();
         Upright rough = Upright.of(p, inside);
@@ -115,17 +125,38 @@ final class PieceMaking {
                 .toList();
     }
 
-    /** A piece that is not known is kept with the edges between its corners, or in two halves where it has none. */
-    private List<NamedEdge> plain(Path stitching) {
-        Path line = stitching.signedArea() < 0 ? stitching.reversed() : stitching;
+    /** A piece that is not known is kept with the edges between its corners and the ends of what is marked. */
+    private List<NamedEdge> plain(Path stitching, List<Path> marked) {
+        Outline outline = new Outline(stitching, inside, List.of());
+        Path line = outline.line();
         Bounds bounds = line.bounds();
         upright = new Upright(
                 false, trueseam.geometry.Motion.slide(Point.ORIGIN.minus(new Point(bounds.minX(), bounds.minY()))));
+        TreeSet<Double> ends = new TreeSet<>(outline.corners());
+        for (Path mark : marked) {
+            for (Point end : List.of(mark.start(), mark.end())) {
+                double at = line.nearest(end).alongMm();
+                if (ends.stream().noneMatch(e -> Math.abs(e - at) < 2 || Math.abs(Math.abs(e - at) - line.length()) < 2)) {
+                    ends.add(at);
+                }
+            }
+        }
+        if (ends.size() < 2) {
+            ends.clear();
+            ends.addAll(List.of(0.0, line.length() / 2));
+        }
         Path lying = upright.apply(line);
-        double half = lying.length() / 2;
-        return List.of(
-                new NamedEdge("edge 1", EdgeRole.OTHER, lying.part(0, half), 1),
-                new NamedEdge("edge 2", EdgeRole.OTHER, lying.part(half, lying.length()), 1));
+        List<Double> at = new ArrayList<>(ends);
+        List<NamedEdge> edges = new ArrayList<>();
+        for (int i = 0; i < at.size(); i++) {
+            Path part = i + 1 < at.size()
+                    ? lying.part(at.get(i), at.get(i + 1))
+                    : at.get(0) <= 1e-9
+                            ? lying.part(at.get(i), lying.length())
+                            : lying.part(at.get(i), lying.length()).then(lying.part(0, at.get(0)));
+            edges.add(new NamedEdge("edge " + (i + 1), EdgeRole.OTHER, part, 1));
+        }
+        return edges;
     }
 
     /** Where a second line was drawn, what lies between the two; else what was said. */

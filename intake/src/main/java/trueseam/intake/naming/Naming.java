@@ -84,19 +84,20 @@ public final class Naming {
                 }
             }
         }
-        List<Fit> ranked = best.values().stream()
-                .sorted(Comparator.comparingDouble(Fit::unlike))
+        List<Ranked> ranked = best.values().stream()
+                .map(fit -> new Ranked(
+                        fit, fit.unlike() + SAID * Words.against(outline.words(), fit.known().kind())))
+                .sorted(Comparator.comparingDouble(Ranked::rank))
                 .toList();
         return ranked.isEmpty() ? Optional.empty() : Optional.of(proposal(ranked));
     }
 
     private static double ofPiece(KnownPiece piece, Laid laid, Outline outline) {
         Bounds bounds = laid.line().bounds();
-        double off = (piece.aspect().off(Math.log(bounds.width() / Math.max(1e-6, bounds.height())))
+        return (piece.aspect().off(Math.log(bounds.width() / Math.max(1e-6, bounds.height())))
                         + piece.around().off(Math.log(laid.line().length()))
                         + piece.darts().off(outline.darts().size()))
                 / 3;
-        return off + Words.against(outline.words(), piece.kind()) * SAID * (piece.edges().size() + 1);
     }
 
     /** Turns that make a straight line of the piece upright or level. */
@@ -129,11 +130,14 @@ public final class Naming {
         return turns;
     }
 
-    private static Proposal proposal(List<Fit> ranked) {
-        Fit fit = ranked.get(0);
+    /** What is written counts for the order, not for how unlike the shape is. */
+    private record Ranked(Fit fit, double rank) {}
+
+    private static Proposal proposal(List<Ranked> ranked) {
+        Fit fit = ranked.get(0).fit();
         double all = 0;
-        for (Fit other : ranked) {
-            all += Math.exp((fit.unlike() - other.unlike()) / UNLIKENESS_FOR_E);
+        for (Ranked other : ranked) {
+            all += Math.exp((ranked.get(0).rank() - other.rank()) / UNLIKENESS_FOR_E);
         }
         double sure = 1 / all * Math.exp(-Math.max(0, fit.unlike() - 1.5) / 2);
         List<Proposal.NamedEdge> edges = new ArrayList<>();
@@ -147,8 +151,8 @@ public final class Naming {
         }
         List<PieceKind> others = ranked.stream()
                 .skip(1)
-                .filter(other -> other.unlike() < fit.unlike() + 1)
-                .map(other -> other.known().kind())
+                .filter(other -> other.rank() < ranked.get(0).rank() + 1)
+                .map(other -> other.fit().known().kind())
                 .toList();
         return new Proposal(
                 fit.known().kind(), fit.unlike(), sure, fit.laid().mirrored(), fit.laid().turn(), edges, others);

@@ -35,6 +35,15 @@ public record Outline(Path line, List<Path> inside, List<String> words) {
     }
 
     /**
+     * Where it turns: the ends of its edges, whatever they are.
+     *
+     * @return places along the line, mm, in order
+     */
+    public List<Double> corners() {
+        return Corners.of(this);
+    }
+
+    /**
      * Whether a point lies on the outline.
      *
      * @param p the point

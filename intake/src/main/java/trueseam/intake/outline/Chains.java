@@ -60,7 +60,7 @@ final class Chains {
             Stroke stroke = sorted.get(i);
             boolean copy = false;
             for (int j = i - 1; j >= 0 && stroke.path().length() - sorted.get(j).path().length() < COPY_MM && !copy; j--) {
-                copy = isCopy(stroke.path(), sorted.get(j).path());
+                copy = stroke.look().equals(sorted.get(j).look()) && isCopy(stroke.path(), sorted.get(j).path());
             }
             copies += copy ? 1 : 0;
             if (!copy) {

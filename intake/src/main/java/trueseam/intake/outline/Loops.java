@@ -58,6 +58,10 @@ final class Loops {
         return new Found(closed, List.copyOf(left));
     }
 
+    private static boolean isFlat(Stroke stroke) {
+        return Math.abs(stroke.path().signedArea()) < 0.5 * stroke.path().length();
+    }
+
     private record Way(Stroke stroke, boolean forward, int from, int to) {
 
         Path path() {
@@ -72,8 +76,13 @@ final class Loops {
             found = false;
             for (Collection<Way> part : parts(rest)) {
                 Optional<List<Way>> outside = outside(part);
-                if (outside.isPresent()) {
-                    closed.add(joined(outside.get()));
+                Optional<Stroke> outline = outside.map(Loops::joined);
+                if (outline.isPresent() && isFlat(outline.get())) {
+                    // There and back on the same way: a line drawn twice, or a mark along another line.
+                    outside.get().forEach(way -> rest.remove(way.stroke));
+                    found = true;
+                } else if (outside.isPresent()) {
+                    closed.add(outline.get());
                     outside.get().forEach(way -> {
                         left.remove(way.stroke);
                         rest.remove(way.stroke);

@@ -20,10 +20,11 @@ import trueseam.intake.drawing.Stroke;
  * The pieces of a drawing.
  *
  * @param pieces the pieces, the largest first
+ * @param loose all lines that do not close
  * @param squares side lengths of test squares that were found, mm
  * @param findings gaps, copies, and what belongs to no piece
  */
-public record Pieces(List<RawPiece> pieces, List<Double> squares, List<Finding> findings) {
+public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squares, List<Finding> findings) {
 
     /** Smaller closed lines are holes, symbols and letters: a pocket flap has more. */
     private static final double LEAST_AREA_MM2 = 1500;
@@ -38,6 +39,7 @@ public record Pieces(List<RawPiece> pieces, List<Double> squares, List<Finding> 
     /** Does not change. */
     public Pieces {
         pieces = List.copyOf(pieces);
+        loose = List.copyOf(loose);
         squares = List.copyOf(squares);
         findings = List.copyOf(findings);
     }
@@ -78,7 +80,9 @@ public record Pieces(List<RawPiece> pieces, List<Double> squares, List<Finding> 
             }
             pieces.add(piece(outer, closed, joined.lines(), drawing.captions(), used));
         }
-        return new Pieces(pieces, squares, findings);
+        List<Stroke> loose =
+                joined.lines().stream().filter(s -> !s.path().isClosed()).toList();
+        return new Pieces(pieces, loose, squares, findings);
     }
 
     /** A frame round the page holds two pieces or more; it is no piece itself. */
