@@ -29,8 +29,9 @@ import trueseam.intake.svg.SvgDrawing;
 /** Brings a drawing that somebody made in as a pattern. */
 @Command(
         name = "bring-in",
-        description = "Bring a drawing in as a pattern: its pieces and edges are named as far as can be told, and what was"
-                + " guessed is said.",
+        description =
+                "Bring a drawing in as a pattern: its pieces and edges are named as far as can be told, and what was"
+                        + " guessed is said.",
         mixinStandardHelpOptions = true,
         footer = {
             "",
@@ -87,8 +88,9 @@ public final class BringInCommand implements Callable<Integer> {
     @Option(
             names = "--piece",
             paramLabel = "N=KIND",
-            description = "What the N-th piece is, the largest being the first, such as \"2=bodice back\". May be given several"
-                    + " times.")
+            description =
+                    "What the N-th piece is, the largest being the first, such as \"2=bodice back\". May be given several"
+                            + " times.")
     private List<String> pieces = List.of();
 
     @Mixin
@@ -118,7 +120,8 @@ public final class BringInCommand implements Callable<Integer> {
         brought.pattern()
                 .pieces()
                 .forEach(p -> say.println(p.name() + ": "
-                        + String.join(", ", p.edges().stream().map(e -> e.name()).toList())));
+                        + String.join(
+                                ", ", p.edges().stream().map(e -> e.name()).toList())));
         say.println("Written to " + out + ". Look at it in a browser, then try: trueseam walk --pattern " + out);
         return 0;
     }
@@ -137,8 +140,9 @@ public final class BringInCommand implements Callable<Integer> {
             String[] sides = text.split("=", 2);
             Optional<PieceKind> kind = sides.length == 2 ? PieceKind.ofWord(sides[1]) : Optional.empty();
             if (kind.isEmpty() || !sides[0].strip().matches("\\d{1,3}")) {
-                throw new InputException("--piece \"" + text + "\" cannot be read; write the piece's number, = and its kind, such"
-                        + " as \"2=bodice back\" (docs/pattern-file.md lists the kinds).");
+                throw new InputException(
+                        "--piece \"" + text + "\" cannot be read; write the piece's number, = and its kind, such"
+                                + " as \"2=bodice back\" (docs/pattern-file.md lists the kinds).");
             }
             kinds.put(Integer.parseInt(sides[0].strip()), kind.get());
         }

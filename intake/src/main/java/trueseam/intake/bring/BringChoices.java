@@ -38,7 +38,6 @@ public record BringChoices(
      * @return the usual
      */
     public static BringChoices usual(double allowanceMm) {
-        return new BringChoices(
-                "", "", "", OptionalDouble.empty(), allowanceMm, Map.of(), Optional.empty());
+        return new BringChoices("", "", "", OptionalDouble.empty(), allowanceMm, Map.of(), Optional.empty());
     }
 }

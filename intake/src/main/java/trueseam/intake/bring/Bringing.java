@@ -128,7 +128,8 @@ public final class Bringing {
                 new Outline(stitching, raw.inside().stream().map(Stroke::path).toList(), words);
         Optional<PieceKind> said = Optional.ofNullable(choices.kinds().get(number));
         Optional<Proposal> proposal = said.isPresent() ? naming.propose(outline, said.get()) : naming.propose(outline);
-        boolean known = proposal.filter(p -> said.isPresent() || p.unlike() < STRANGE).isPresent();
+        boolean known =
+                proposal.filter(p -> said.isPresent() || p.unlike() < STRANGE).isPresent();
         PieceKind kind = known ? proposal.orElseThrow().kind() : said.orElse(PieceKind.OTHER);
         String name = named(known ? kind.word() : label(raw, number), names);
         if (known && said.isEmpty()) {
@@ -146,13 +147,19 @@ public final class Bringing {
                             Locale.ROOT,
                             "Piece %d of the drawing is taken for a %s (%.0f in 100 sure%s); say --piece \"%d=...\" if it is"
                                     + " not.",
-                            number, kind.word(), 100 * p.confidence(), others, number)));
+                            number,
+                            kind.word(),
+                            100 * p.confidence(),
+                            others,
+                            number)));
         } else if (!known) {
             findings.add(Finding.warning(
                     name,
                     "Piece " + number + " of the drawing is like no piece that is known by its shape"
-                            + proposal.map(p -> " (the most like a " + p.kind().word() + ")").orElse("")
-                            + "; it is kept and printed, and not altered. Say what it is with --piece \"" + number + "=...\"."));
+                            + proposal.map(p -> " (the most like a " + p.kind().word() + ")")
+                                    .orElse("")
+                            + "; it is kept and printed, and not altered. Say what it is with --piece \"" + number
+                            + "=...\"."));
         }
         return new PieceMaking(raw, known ? proposal : Optional.empty(), choices, findings)
                 .make(name, kind, stitching, marks.on(number - 1));
@@ -212,7 +219,8 @@ public final class Bringing {
                                 Locale.ROOT,
                                 "Its stitching line, %.1f mm inside, does not give the drawn line back everywhere (%.1f mm off at"
                                         + " the worst place): its corners are not mitred, or its allowances differ.",
-                                mm, worst)));
+                                mm,
+                                worst)));
             }
             return inner;
         } catch (GeometryException e) {

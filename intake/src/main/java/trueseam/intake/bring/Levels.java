@@ -34,7 +34,8 @@ final class Levels {
             double waist = leftmost(edges, EdgeRole.WAIST);
             return new Point(waist, fork);
         }
-        double x = leftmost(edges, edges.stream().anyMatch(e -> e.role() == EdgeRole.CENTRE) ? EdgeRole.CENTRE : EdgeRole.WAIST);
+        double x = leftmost(
+                edges, edges.stream().anyMatch(e -> e.role() == EdgeRole.CENTRE) ? EdgeRole.CENTRE : EdgeRole.WAIST);
         Optional<Point> waist = edges.stream()
                 .filter(e -> e.role() == EdgeRole.WAIST)
                 .flatMap(e -> List.of(e.path().start(), e.path().end()).stream())
@@ -47,15 +48,26 @@ final class Levels {
     }
 
     private static Optional<Point> end(List<NamedEdge> edges, EdgeRole role, boolean atEnd) {
-        return edges.stream().filter(e -> e.role() == role).findFirst().map(e -> atEnd ? e.path().end() : e.path().start());
+        return edges.stream()
+                .filter(e -> e.role() == role)
+                .findFirst()
+                .map(e -> atEnd ? e.path().end() : e.path().start());
     }
 
     private static double lowest(List<NamedEdge> edges, EdgeRole role) {
-        return edges.stream().filter(e -> e.role() == role).mapToDouble(e -> e.path().bounds().minY()).min().orElse(0);
+        return edges.stream()
+                .filter(e -> e.role() == role)
+                .mapToDouble(e -> e.path().bounds().minY())
+                .min()
+                .orElse(0);
     }
 
     private static double leftmost(List<NamedEdge> edges, EdgeRole role) {
-        return edges.stream().filter(e -> e.role() == role).mapToDouble(e -> e.path().bounds().minX()).min().orElse(0);
+        return edges.stream()
+                .filter(e -> e.role() == role)
+                .mapToDouble(e -> e.path().bounds().minX())
+                .min()
+                .orElse(0);
     }
 
     static List<Level> of(PieceKind kind, List<Edge> edges, List<Dart> darts) {
@@ -116,7 +128,8 @@ final class Levels {
     }
 
     private static void sleeve(List<Edge> edges, List<Level> levels) {
-        double wrist = edge(edges, EdgeRole.WRIST).map(e -> e.path().bounds().minY()).orElse(-400.0);
+        double wrist =
+                edge(edges, EdgeRole.WRIST).map(e -> e.path().bounds().minY()).orElse(-400.0);
         double elbow = wrist / 2 + 0.5 * IN;
         levels.add(new Level(LevelName.BICEP, 0));
         levels.add(new Level(LevelName.ABOVE_ELBOW, elbow / 2));
@@ -125,8 +138,10 @@ final class Levels {
     }
 
     private static void leg(List<Edge> edges, List<Level> levels) {
-        double waist = edge(edges, EdgeRole.WAIST).map(e -> e.path().bounds().minY()).orElse(230.0);
-        double hem = edge(edges, EdgeRole.HEM).map(e -> e.path().bounds().minY()).orElse(-800.0);
+        double waist =
+                edge(edges, EdgeRole.WAIST).map(e -> e.path().bounds().minY()).orElse(230.0);
+        double hem =
+                edge(edges, EdgeRole.HEM).map(e -> e.path().bounds().minY()).orElse(-800.0);
         double knee = hem / 2 + 2 * IN;
         levels.add(new Level(LevelName.HIP, waist / 3));
         levels.add(new Level(LevelName.CROTCH_DEPTH, waist / 3 + IN));
@@ -137,7 +152,8 @@ final class Levels {
     }
 
     private static void skirt(List<Edge> edges, List<Level> levels) {
-        double hem = edge(edges, EdgeRole.HEM).map(e -> e.path().bounds().minY()).orElse(-600.0);
+        double hem =
+                edge(edges, EdgeRole.HEM).map(e -> e.path().bounds().minY()).orElse(-600.0);
         double hip = Math.max(-7 * IN, 0.4 * hem);
         levels.add(new Level(LevelName.HIP, hip));
         levels.add(new Level(LevelName.SKIRT_LENGTH, Math.max(hip - 6 * IN, (hip + hem) / 2)));

@@ -104,7 +104,9 @@ record Marks(Map<Integer, List<Mark>> marks) {
     }
 
     private static Path stretch(Path outline, double from, double to) {
-        return from < to ? outline.part(from, to) : outline.part(from, outline.length()).then(outline.part(0, to));
+        return from < to
+                ? outline.part(from, to)
+                : outline.part(from, outline.length()).then(outline.part(0, to));
     }
 
     /** The stretch, and on along the mark, which begins where the stretch ends but for the pen's width. */
@@ -152,7 +154,9 @@ record Marks(Map<Integer, List<Mark>> marks) {
                             a,
                             pair.get(1),
                             b,
-                            Math.abs(a - b) > 0.1 ? String.format(Locale.ROOT, "; they differ by %.1f mm", Math.abs(a - b)) : "")));
+                            Math.abs(a - b) > 0.1
+                                    ? String.format(Locale.ROOT, "; they differ by %.1f mm", Math.abs(a - b))
+                                    : "")));
         }
         return seams;
     }

@@ -136,7 +136,8 @@ final class PieceMaking {
         for (Path mark : marked) {
             for (Point end : List.of(mark.start(), mark.end())) {
                 double at = line.nearest(end).alongMm();
-                if (ends.stream().noneMatch(e -> Math.abs(e - at) < 2 || Math.abs(Math.abs(e - at) - line.length()) < 2)) {
+                if (ends.stream()
+                        .noneMatch(e -> Math.abs(e - at) < 2 || Math.abs(Math.abs(e - at) - line.length()) < 2)) {
                     ends.add(at);
                 }
             }
@@ -186,7 +187,8 @@ final class PieceMaking {
                 double to = Math.max(a.alongMm(), b.alongMm());
                 boolean inward = edge.path().nearest(legs.apex()).point().distanceTo(legs.apex()) > 25;
                 if (on && to - from > 3 && to - from < edge.length() && inward && free(darts, edge, from, to)) {
-                    String dart = edge.role().word() + " dart" + (numbered(darts, edge) == 0 ? "" : " " + (numbered(darts, edge) + 1));
+                    String dart = edge.role().word() + " dart"
+                            + (numbered(darts, edge) == 0 ? "" : " " + (numbered(darts, edge) + 1));
                     darts.add(new Dart.EdgeDart(dart, edge.name(), from, to, legs.apex()));
                     legs.lines().forEach(i -> used.add(inside.get(i)));
                     break;
@@ -262,7 +264,8 @@ final class PieceMaking {
                 .anyMatch(c -> c.text().toLowerCase(Locale.ROOT).contains("fold"));
         Optional<Edge> centre = edges.stream()
                 .filter(e -> e.role() == EdgeRole.CENTRE)
-                .filter(e -> e.length() < 1.001 * e.path().start().distanceTo(e.path().end()))
+                .filter(e -> e.length()
+                        < 1.001 * e.path().start().distanceTo(e.path().end()))
                 .findFirst();
         if (centre.isPresent() && said) {
             return centre.map(Edge::name);
@@ -286,11 +289,10 @@ final class PieceMaking {
     }
 
     private Grain grain(List<Edge> edges) {
-        Optional<Path> line = upright.grain(inside.stream().filter(l -> !used.contains(l)).toList());
+        Optional<Path> line =
+                upright.grain(inside.stream().filter(l -> !used.contains(l)).toList());
         if (line.isPresent()) {
-            inside.stream()
-                    .filter(l -> upright.apply(l).equals(line.get()))
-                    .forEach(used::add);
+            inside.stream().filter(l -> upright.apply(l).equals(line.get())).forEach(used::add);
             Point a = line.get().start();
             Point b = line.get().end();
             return a.y() < b.y() ? new Grain(a, b) : new Grain(b, a);
@@ -322,7 +324,8 @@ final class PieceMaking {
                             + " (common practice: darts end 1/2 to 1 in short of it).");
                     Point mouth = piece.edge(d.edge()).path().pointAt((d.fromMm() + d.toMm()) / 2);
                     return new Landmark(
-                            Landmark.BUST_POINT, d.apex().plus(d.apex().minus(mouth).unit().times(25.4)));
+                            Landmark.BUST_POINT,
+                            d.apex().plus(d.apex().minus(mouth).unit().times(25.4)));
                 })
                 .map(List::of)
                 .orElse(List.of());

@@ -63,21 +63,20 @@ final class SeamPartners {
             return;
         }
         Piece sleeve = sleeves.get(0);
-        List<Edge> under = sleeve.edges().stream().filter(e -> e.role() == EdgeRole.UNDERARM).toList();
+        List<Edge> under = sleeve.edges().stream()
+                .filter(e -> e.role() == EdgeRole.UNDERARM)
+                .toList();
         if (under.size() == 2) {
             add("underarm", List.of(ref(sleeve, under.get(0))), List.of(ref(sleeve, under.get(1))), TOLD_MM);
         }
-        List<Edge> caps = sleeve.edges().stream().filter(e -> e.role() == EdgeRole.CAP).toList();
+        List<Edge> caps =
+                sleeve.edges().stream().filter(e -> e.role() == EdgeRole.CAP).toList();
         Optional<EdgeRef> front = only(EdgeRole.ARMHOLE, true);
         Optional<EdgeRef> back = only(EdgeRole.ARMHOLE, false);
         if (caps.size() == 2 && front.isPresent() && back.isPresent()) {
             Edge ofFront = caps.get(0).name().contains("front") ? caps.get(0) : caps.get(1);
             Edge ofBack = ofFront.equals(caps.get(0)) ? caps.get(1) : caps.get(0);
-            add(
-                    "armhole",
-                    List.of(back.get(), front.get()),
-                    List.of(ref(sleeve, ofBack), ref(sleeve, ofFront)),
-                    60);
+            add("armhole", List.of(back.get(), front.get()), List.of(ref(sleeve, ofBack), ref(sleeve, ofFront)), 60);
         }
     }
 

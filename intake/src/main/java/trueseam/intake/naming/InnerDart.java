@@ -75,7 +75,8 @@ record InnerDart(double fromMm, double toMm, Point apex) {
         double around = outline.line().length();
         double mouth = ((to - at) % around + around) % around;
         InnerDart dart = mouth <= around / 2 ? new InnerDart(at, to, apex) : new InnerDart(to, at, apex);
-        if (Math.min(mouth, around - mouth) <= WIDEST_MM && darts.stream().noneMatch(d -> d.apex.isNear(apex, TOUCH_MM))) {
+        if (Math.min(mouth, around - mouth) <= WIDEST_MM
+                && darts.stream().noneMatch(d -> d.apex.isNear(apex, TOUCH_MM))) {
             darts.add(dart);
         }
     }

@@ -21,7 +21,10 @@ import trueseam.geometry.Vec;
 public final class Naming {
 
     /** Directions nearer than this are tried once. */
-    private static final double SAME_RAD = Math.toRadians(4);
+    private static final double SAME_RAD = Math.toRadians(1.5);
+
+    /** So like a usual piece, when laid by its grainline, that other ways of laying it are not tried. */
+    private static final double GOOD = 0.8;
 
     /** A line is straight if its bulge is below this. */
     private static final double STRAIGHT = 0.02;
@@ -73,23 +76,40 @@ public final class Naming {
         if (corners.size() < 3) {
             return Optional.empty();
         }
+        // A grainline or a level says how the piece hangs to the degree; its own straight edges only nearly.
+        List<Ranked> byGrain = ranked(outline, corners, candidates, drawn(outline));
+        boolean good = !byGrain.isEmpty() && byGrain.get(0).fit().unlike() < GOOD;
+        List<Ranked> ranked = good ? byGrain : ranked(outline, corners, candidates, straight(outline, corners));
+        if (!byGrain.isEmpty()
+                && (ranked.isEmpty() || byGrain.get(0).rank() < ranked.get(0).rank())) {
+            ranked = byGrain;
+        }
+        return ranked.isEmpty() ? Optional.empty() : Optional.of(proposal(ranked));
+    }
+
+    private static List<Ranked> ranked(
+            Outline outline, List<Double> corners, List<KnownPiece> candidates, List<Double> directions) {
         Map<PieceKind, Fit> best = new TreeMap<>();
         for (boolean mirrored : new boolean[] {false, true}) {
-            for (double turn : turns(outline, corners, mirrored)) {
+            for (double turn : turns(directions, mirrored)) {
                 Laid laid = Laid.of(outline.line(), corners, mirrored, turn);
                 List<List<EdgeShape>> shapes = laid.shapes();
                 for (KnownPiece piece : candidates) {
                     Fit.best(piece, laid, shapes, ofPiece(piece, laid, outline))
-                            .ifPresent(fit -> best.merge(piece.kind(), fit, (a, b) -> a.unlike() <= b.unlike() ? a : b));
+                            .ifPresent(
+                                    fit -> best.merge(piece.kind(), fit, (a, b) -> a.unlike() <= b.unlike() ? a : b));
                 }
             }
         }
-        List<Ranked> ranked = best.values().stream()
+        return best.values().stream()
                 .map(fit -> new Ranked(
-                        fit, fit.unlike() + SAID * Words.against(outline.words(), fit.known().kind())))
+                        fit,
+                        fit.unlike()
+                                + SAID
+                                        * Words.against(
+                                                outline.words(), fit.known().kind())))
                 .sorted(Comparator.comparingDouble(Ranked::rank))
                 .toList();
-        return ranked.isEmpty() ? Optional.empty() : Optional.of(proposal(ranked));
     }
 
     private static double ofPiece(KnownPiece piece, Laid laid, Outline outline) {
@@ -100,8 +120,20 @@ public final class Naming {
                 / 3;
     }
 
-    /** Turns that make a straight line of the piece upright or level. */
-    private static List<Double> turns(Outline outline, List<Double> corners, boolean mirrored) {
+    /** Directions of long straight lines drawn inside. */
+    private static List<Double> drawn(Outline outline) {
+        List<Double> directions = new ArrayList<>();
+        for (Path inside : outline.inside()) {
+            Vec chord = inside.end().minus(inside.start());
+            if (chord.length() > 80 && inside.length() < 1.001 * chord.length()) {
+                directions.add(chord.angle());
+            }
+        }
+        return directions;
+    }
+
+    /** Directions of its straight edges. */
+    private static List<Double> straight(Outline outline, List<Double> corners) {
         List<Double> directions = new ArrayList<>();
         Laid plain = Laid.of(outline.line(), corners, false, 0);
         for (int i = 0; i < plain.stretches(); i++) {
@@ -111,12 +143,11 @@ public final class Naming {
                 directions.add(chord.angle());
             }
         }
-        for (Path inside : outline.inside()) {
-            Vec chord = inside.end().minus(inside.start());
-            if (chord.length() > 80 && inside.length() < 1.001 * chord.length()) {
-                directions.add(chord.angle());
-            }
-        }
+        return directions;
+    }
+
+    /** Turns that make one of the directions upright or level. */
+    private static List<Double> turns(List<Double> directions, boolean mirrored) {
         List<Double> turns = new ArrayList<>();
         for (double direction : directions) {
             double lies = mirrored ? Math.PI - direction : direction;
@@ -155,12 +186,17 @@ public final class Naming {
                 .map(other -> other.fit().known().kind())
                 .toList();
         return new Proposal(
-                fit.known().kind(), fit.unlike(), sure, fit.laid().mirrored(), fit.laid().turn(), edges, others);
+                fit.known().kind(),
+                fit.unlike(),
+                sure,
+                fit.laid().mirrored(),
+                fit.laid().turn(),
+                edges,
+                others);
     }
 
     /** A cap is one stretch in the drawing and two halves in the trade: it is parted at the crown, its highest point. */
-    private static void add(
-            List<Proposal.NamedEdge> edges, KnownPiece.KnownEdge edge, Path path, double confidence) {
+    private static void add(List<Proposal.NamedEdge> edges, KnownPiece.KnownEdge edge, Path path, double confidence) {
         if (edge.role() != EdgeRole.CAP || !edge.name().equals("cap")) {
             edges.add(new Proposal.NamedEdge(edge.name(), edge.role(), path, confidence));
             return;
@@ -196,7 +232,8 @@ public final class Naming {
         /** 0 where nothing speaks against the kind; 1 for every word of another kind; less than 0 where a word names it. */
         static double against(List<String> words, PieceKind kind) {
             List<String> said = words.stream()
-                    .flatMap(text -> java.util.Arrays.stream(text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+")))
+                    .flatMap(text -> java.util.Arrays.stream(
+                            text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+")))
                     .toList();
             double against = 0;
             for (Map.Entry<String, List<String>> meaning : MEANINGS.entrySet()) {

@@ -59,8 +59,11 @@ final class Chains {
         for (int i = 0; i < sorted.size(); i++) {
             Stroke stroke = sorted.get(i);
             boolean copy = false;
-            for (int j = i - 1; j >= 0 && stroke.path().length() - sorted.get(j).path().length() < COPY_MM && !copy; j--) {
-                copy = stroke.look().equals(sorted.get(j).look()) && isCopy(stroke.path(), sorted.get(j).path());
+            for (int j = i - 1;
+                    j >= 0 && stroke.path().length() - sorted.get(j).path().length() < COPY_MM && !copy;
+                    j--) {
+                copy = stroke.look().equals(sorted.get(j).look())
+                        && isCopy(stroke.path(), sorted.get(j).path());
             }
             copies += copy ? 1 : 0;
             if (!copy) {
@@ -68,8 +71,10 @@ final class Chains {
             }
         }
         if (copies > 0) {
-            findings.add(Finding.note("drawing", copies + (copies == 1 ? " line lies" : " lines lie")
-                    + " exactly on another one; each was taken once."));
+            findings.add(Finding.note(
+                    "drawing",
+                    copies + (copies == 1 ? " line lies" : " lines lie")
+                            + " exactly on another one; each was taken once."));
         }
         once.sort(Comparator.comparingInt(strokes::indexOf));
         return once;
@@ -96,8 +101,7 @@ final class Chains {
         for (Stroke stroke : open) {
             Path path = stroke.path();
             if (path.length() > 4 * JOIN_MM && path.start().isNear(path.end(), JOIN_MM)) {
-                done.add(new Stroke(
-                        Loops.endingAt(path, path.start()), stroke.look(), stroke.layer(), stroke.label()));
+                done.add(new Stroke(Loops.endingAt(path, path.start()), stroke.look(), stroke.layer(), stroke.label()));
             } else {
                 several.add(stroke);
             }
@@ -112,7 +116,9 @@ final class Chains {
     private void gaps() {
         for (Stroke stroke : open) {
             double gap = stroke.path().start().distanceTo(stroke.path().end());
-            if (gap <= TOLD_MM && stroke.path().length() > 30 * gap && stroke.path().segments().size() > 2) {
+            if (gap <= TOLD_MM
+                    && stroke.path().length() > 30 * gap
+                    && stroke.path().segments().size() > 2) {
                 Point p = stroke.path().end();
                 findings.add(Finding.warning(
                         stroke.label().isEmpty() ? "drawing" : stroke.label(),
@@ -120,7 +126,9 @@ final class Chains {
                                 java.util.Locale.ROOT,
                                 "This line does not close: its ends lie %.1f mm apart near (%.0f, %.0f); close it in a"
                                         + " vector editor if it is an outline.",
-                                gap, p.x(), p.y())));
+                                gap,
+                                p.x(),
+                                p.y())));
             }
         }
     }

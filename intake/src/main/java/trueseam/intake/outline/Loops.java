@@ -49,7 +49,8 @@ final class Loops {
         Set<Stroke> left = new java.util.LinkedHashSet<>(strokes);
         Map<String, List<Stroke>> byLook = new LinkedHashMap<>();
         for (Stroke stroke : strokes) {
-            byLook.computeIfAbsent(stroke.layer() + stroke.look(), k -> new ArrayList<>()).add(stroke);
+            byLook.computeIfAbsent(stroke.layer() + stroke.look(), k -> new ArrayList<>())
+                    .add(stroke);
         }
         for (List<Stroke> alike : byLook.values()) {
             loops.take(alike, closed, left);

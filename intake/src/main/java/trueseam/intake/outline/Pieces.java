@@ -66,7 +66,9 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
                 squares.add(square.get());
             } else if (Math.abs(stroke.path().signedArea()) >= LEAST_AREA_MM2) {
                 closed.add(new Closed(
-                        stroke, Region.within(stroke.path(), FLAT_MM), stroke.path().bounds()));
+                        stroke,
+                        Region.within(stroke.path(), FLAT_MM),
+                        stroke.path().bounds()));
             }
         }
         closed.sort(Comparator.comparingDouble((Closed c) -> c.region.areaMm2()).reversed());
@@ -143,9 +145,8 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
                 }
             }
         }
-        List<Caption> written = captions.stream()
-                .filter(c -> outer.region.contains(c.at()))
-                .toList();
+        List<Caption> written =
+                captions.stream().filter(c -> outer.region.contains(c.at())).toList();
         return new RawPiece(outer.stroke.label(), outer.stroke, inner, inside, written);
     }
 
@@ -168,7 +169,8 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
             least = Math.min(least, apart);
             most = Math.max(most, apart);
         }
-        boolean covers = inner.region.areaMm2() > outer.region.areaMm2() - 1.3 * most * outer.stroke.path().length();
+        boolean covers = inner.region.areaMm2()
+                > outer.region.areaMm2() - 1.3 * most * outer.stroke.path().length();
         return most <= WIDEST_ALLOWANCE_MM && covers
                 ? Optional.of(new RawPiece.Beside(line, least, most))
                 : Optional.empty();

@@ -89,7 +89,8 @@ final class ElementReader {
         int line = xml.getLocation().getLineNumber();
         elements++;
         if (elements > MOST_ELEMENTS) {
-            throw new DrawingException(file, "line " + line, "More than " + MOST_ELEMENTS + " elements; that is no pattern.");
+            throw new DrawingException(
+                    file, "line " + line, "More than " + MOST_ELEMENTS + " elements; that is no pattern.");
         }
         if (open.size() >= DEEPEST) {
             throw new DrawingException(

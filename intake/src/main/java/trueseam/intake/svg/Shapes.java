@@ -37,7 +37,10 @@ final class Shapes {
     static List<Path> of(Element element, double width, double height) {
         try {
             return switch (element.name()) {
-                case "path" -> PathData.read(element.attribute("d")).stream().map(Subpath::path).toList();
+                case "path" ->
+                    PathData.read(element.attribute("d")).stream()
+                            .map(Subpath::path)
+                            .toList();
                 case "line" ->
                     line(
                             new Point(at(element, "x1", width), at(element, "y1", height)),
@@ -103,21 +106,32 @@ final class Shapes {
         if (!(w > 0) || !(h > 0)) {
             return List.of();
         }
-        boolean noX = element.attribute("rx").isBlank() || element.attribute("rx").equals("auto");
-        boolean noY = element.attribute("ry").isBlank() || element.attribute("ry").equals("auto");
+        boolean noX =
+                element.attribute("rx").isBlank() || element.attribute("rx").equals("auto");
+        boolean noY =
+                element.attribute("ry").isBlank() || element.attribute("ry").equals("auto");
         double rx = noX ? (noY ? 0 : at(element, "ry", height)) : at(element, "rx", width);
         double ry = noY ? rx : at(element, "ry", height);
         rx = Math.min(rx, w / 2);
         ry = Math.min(ry, h / 2);
         if (!(rx > 0) || !(ry > 0)) {
             return List.of(Path.through(
-                    new Point(x, y), new Point(x + w, y), new Point(x + w, y + h), new Point(x, y + h), new Point(x, y)));
+                    new Point(x, y),
+                    new Point(x + w, y),
+                    new Point(x + w, y + h),
+                    new Point(x, y + h),
+                    new Point(x, y)));
         }
         String data = String.format(
                 java.util.Locale.ROOT,
                 "M %1$s %2$s h %3$s a %4$s %5$s 0 0 1 %4$s %5$s v %6$s a %4$s %5$s 0 0 1 -%4$s %5$s h -%3$s"
                         + " a %4$s %5$s 0 0 1 -%4$s -%5$s v -%6$s a %4$s %5$s 0 0 1 %4$s -%5$s z",
-                x + rx, y, Math.max(1e-9, w - 2 * rx), rx, ry, Math.max(1e-9, h - 2 * ry));
+                x + rx,
+                y,
+                Math.max(1e-9, w - 2 * rx),
+                rx,
+                ry,
+                Math.max(1e-9, h - 2 * ry));
         return PathData.read(data).stream().map(Subpath::path).toList();
     }
 

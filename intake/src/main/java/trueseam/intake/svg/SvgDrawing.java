@@ -32,8 +32,21 @@ public final class SvgDrawing {
     private static final int MOST_STROKES = 200_000;
 
     private static final Set<String> NOT_DRAWN = Set.of(
-            "defs", "symbol", "clipPath", "mask", "marker", "pattern", "linearGradient", "radialGradient", "filter",
-            "metadata", "title", "desc", "style", "script", "namedview");
+            "defs",
+            "symbol",
+            "clipPath",
+            "mask",
+            "marker",
+            "pattern",
+            "linearGradient",
+            "radialGradient",
+            "filter",
+            "metadata",
+            "title",
+            "desc",
+            "style",
+            "script",
+            "namedview");
 
     private static final Set<String> NO_LINES = Set.of("image", "foreignObject", "textPath");
 
@@ -81,8 +94,8 @@ public final class SvgDrawing {
 
     /** From user units to mm, y up. */
     private Affine scale(OptionalDouble unitMm) {
-        Optional<List<Double>> box = Units.numbers(root.attribute("viewBox"))
-                .filter(n -> n.size() == 4 && n.get(2) > 0 && n.get(3) > 0);
+        Optional<List<Double>> box =
+                Units.numbers(root.attribute("viewBox")).filter(n -> n.size() == 4 && n.get(2) > 0 && n.get(3) > 0);
         OptionalDouble w = Units.length(root.attribute("width"), 0);
         OptionalDouble h = Units.length(root.attribute("height"), 0);
         width = box.map(b -> b.get(2)).orElse(w.orElse(100));
@@ -92,7 +105,9 @@ public final class SvgDrawing {
             unit = unitMm.getAsDouble();
         } else if (box.isPresent() && w.isPresent() && w.getAsDouble() > 0) {
             double across = w.getAsDouble() * PX_MM / box.get().get(2);
-            double along = h.isPresent() && h.getAsDouble() > 0 ? h.getAsDouble() * PX_MM / box.get().get(3) : across;
+            double along = h.isPresent() && h.getAsDouble() > 0
+                    ? h.getAsDouble() * PX_MM / box.get().get(3)
+                    : across;
             boolean stretched = root.attribute("preserveAspectRatio").strip().startsWith("none");
             if (stretched && Math.abs(across / along - 1) > 1e-3) {
                 throw new DrawingException(
@@ -169,8 +184,8 @@ public final class SvgDrawing {
         double x = Units.length(element.attribute("x"), width).orElse(0);
         double y = Units.length(element.attribute("y"), height).orElse(0);
         Affine shift = new Affine(1, 0, 0, 1, x, y);
-        Optional<List<Double>> box = Units.numbers(element.attribute("viewBox"))
-                .filter(n -> n.size() == 4 && n.get(2) > 0 && n.get(3) > 0);
+        Optional<List<Double>> box =
+                Units.numbers(element.attribute("viewBox")).filter(n -> n.size() == 4 && n.get(2) > 0 && n.get(3) > 0);
         if (box.isEmpty()) {
             return shift;
         }
@@ -242,9 +257,14 @@ public final class SvgDrawing {
     private static Look seen(Map<String, String> look, Affine here, boolean stroked) {
         double scale = Math.sqrt(Math.abs(here.a() * here.d() - here.b() * here.c()));
         String colour = Colours.read(stroked ? look.get("stroke") : look.getOrDefault("fill", "black"));
-        double wide = stroked ? Units.length(look.getOrDefault("stroke-width", "1"), 100).orElse(1) * scale : 0;
-        List<Double> dashes = Units.numbers(look.getOrDefault("stroke-dasharray", "none").replace("px", ""))
-                .map(all -> all.stream().map(d -> Math.round(d * scale * 1000) / 1000.0).toList())
+        double wide = stroked
+                ? Units.length(look.getOrDefault("stroke-width", "1"), 100).orElse(1) * scale
+                : 0;
+        List<Double> dashes = Units.numbers(
+                        look.getOrDefault("stroke-dasharray", "none").replace("px", ""))
+                .map(all -> all.stream()
+                        .map(d -> Math.round(d * scale * 1000) / 1000.0)
+                        .toList())
                 .filter(all -> all.stream().anyMatch(d -> d > 0))
                 .orElse(List.of());
         return new Look(colour, Math.round(wide * 1000) / 1000.0, dashes);
@@ -254,7 +274,10 @@ public final class SvgDrawing {
         if ("hidden".equals(look.get("visibility"))) {
             return;
         }
-        Element placing = element.attribute("x").isBlank() && !element.children().isEmpty() ? element.children().get(0) : element;
+        Element placing =
+                element.attribute("x").isBlank() && !element.children().isEmpty()
+                        ? element.children().get(0)
+                        : element;
         double x = first(placing.attribute("x"));
         double y = first(placing.attribute("y"));
         String text = words(element).replaceAll("\\s+", " ").strip();

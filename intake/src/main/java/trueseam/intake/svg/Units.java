@@ -12,7 +12,22 @@ import java.util.regex.Pattern;
 final class Units {
 
     private static final Map<String, Double> PX = Map.of(
-            "", 1.0, "px", 1.0, "mm", 96 / 25.4, "cm", 960 / 25.4, "in", 96.0, "pt", 96 / 72.0, "pc", 16.0, "q", 96 / 101.6);
+            "",
+            1.0,
+            "px",
+            1.0,
+            "mm",
+            96 / 25.4,
+            "cm",
+            960 / 25.4,
+            "in",
+            96.0,
+            "pt",
+            96 / 72.0,
+            "pc",
+            16.0,
+            "q",
+            96 / 101.6);
 
     private static final Pattern LENGTH =
             Pattern.compile("\\s*([+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?)\\s*([a-zA-Z%]*)\\s*");
@@ -42,7 +57,9 @@ final class Units {
     /** Whether a length names a unit that is the same everywhere. */
     static boolean isTrue(String text) {
         Matcher length = LENGTH.matcher(text);
-        return length.matches() && List.of("mm", "cm", "in", "pt", "pc", "q").contains(length.group(2).toLowerCase(java.util.Locale.ROOT));
+        return length.matches()
+                && List.of("mm", "cm", "in", "pt", "pc", "q")
+                        .contains(length.group(2).toLowerCase(java.util.Locale.ROOT));
     }
 
     /** All numbers of a list; nothing if anything else stands between them. */

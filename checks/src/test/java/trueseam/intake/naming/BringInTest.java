@@ -1,0 +1,156 @@
+package trueseam.intake.naming;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import trueseam.app.Main;
+import trueseam.drafting.Allowances;
+import trueseam.drafting.DraftFigure;
+import trueseam.drafting.garment.Garment;
+import trueseam.garment.flat.FlatPattern;
+import trueseam.garment.measure.Measure;
+import trueseam.garment.pattern.Edge;
+import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.Piece;
+import trueseam.intake.patternfile.PatternFile;
+import trueseam.intake.size.SizeTables;
+
+/** {@code trueseam bring-in}, on drawings of which all that names anything was taken out, and on other people's drawings. */
+class BringInTest {
+
+    @TempDir
+    private Path folder;
+
+    private record Ran(int code, String out, String err) {}
+
+    private static Ran run(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.run(args, new PrintWriter(out), new PrintWriter(err));
+        return new Ran(code, out.toString(), err.toString());
+    }
+
+    private static String bare(Pattern pattern) {
+        return PatternFile.write(pattern)
+                .replaceAll("(?s)<metadata.*?</metadata>", "")
+                .replaceAll(" data-[a-z-]+=\"[^\"]*\"", "");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Garment.class)
+    void aDraftWithoutItsNamesComesBackWithPiecesEdgesAndSeams(Garment garment) throws IOException {
+        Pattern drafted = garment.draft(DraftFigure.of(SizeTables.named("misses"), "16"), Allowances.inches());
+        Path drawing = Files.writeString(folder.resolve("drawing.svg"), bare(drafted));
+        Path pattern = folder.resolve("pattern.svg");
+        Ran ran = run("bring-in", drawing.toString(), "--out", pattern.toString());
+        assertThat(ran.err()).doesNotContain("is like no piece");
+        assertThat(ran.code()).isZero();
+        Pattern back = PatternFile.read("pattern.svg", Files.readString(pattern, StandardCharsets.UTF_8))
+                .pattern();
+        assertThat(back.pieces()).hasSameSizeAs(drafted.pieces());
+        for (Piece piece : drafted.pieces()) {
+            Piece same = back.firstOf(piece.kind()).orElseThrow();
+            assertThat(same.fold()).as(piece.name()).isEqualTo(piece.fold());
+            assertThat(same.darts()).as(piece.name()).hasSameSizeAs(edgeDarts(piece));
+            for (Edge edge : piece.edges()) {
+                assertThat(same.edges().stream()
+                                .filter(e -> e.role() == edge.role())
+                                .mapToDouble(Edge::length)
+                                .sum())
+                        .as(piece.name() + ", " + edge.role())
+                        .isCloseTo(
+                                piece.edges().stream()
+                                        .filter(e -> e.role() == edge.role())
+                                        .mapToDouble(Edge::length)
+                                        .sum(),
+                                within(0.1));
+            }
+        }
+        // The measures that hang on edges alone are the same again.
+        for (Measure measure : new Measure[] {Measure.WAIST_GIRTH, Measure.NECK_BASE_GIRTH, Measure.SHOULDER_LENGTH}) {
+            Optional<Double> before = FlatPattern.measure(drafted, measure).map(m -> m.mm());
+            if (before.isPresent() && !garment.name().equals("dress")) {
+                assertThat(FlatPattern.measure(back, measure).orElseThrow().mm())
+                        .as(measure.term())
+                        .isCloseTo(before.get(), within(0.1));
+            }
+        }
+    }
+
+    private static java.util.List<Object> edgeDarts(Piece piece) {
+        return piece.darts().stream()
+                .filter(d -> d instanceof trueseam.garment.pattern.Dart.EdgeDart)
+                .map(d -> (Object) d)
+                .toList();
+    }
+
+    @Test
+    void whatWasBroughtInCanBeFitted() throws IOException {
+        Pattern drafted = Garment.bodice.draft(DraftFigure.of(SizeTables.named("misses"), "14"), Allowances.inches());
+        Path drawing = Files.writeString(folder.resolve("drawing.svg"), bare(drafted));
+        Path pattern = folder.resolve("pattern.svg");
+        assertThat(run("bring-in", drawing.toString(), "--size", "14", "--table", "misses", "--out", pattern.toString())
+                        .code())
+                .isZero();
+        Ran fit = run(
+                "fit",
+                "--body",
+                Path.of("..", "examples", "rosalind.csv").toString(),
+                "--pattern",
+                pattern.toString(),
+                "--out",
+                folder.resolve("fitted").toString());
+        assertThat(fit.code()).as(fit.err()).isZero();
+        assertThat(fit.out()).contains("proofs hold");
+    }
+
+    /** Jarmo Kivekaes, half circle skirt, CC0, 2026: its note says that waist and band shall be equal; they are not. */
+    @Test
+    void theHalfCircleSkirtsWaistAndBandDoNotWalk() {
+        Path pattern = folder.resolve("skirt.svg");
+        Path file = Path.of("..", "data", "patterns", "half-circle-skirt.svg");
+        Ran brought = run("bring-in", file.toString(), "--out", pattern.toString());
+        assertThat(brought.code()).as(brought.err()).isZero();
+        assertThat(brought.err()).contains("689.6 mm").contains("698.9 mm").contains("differ by 9.3 mm");
+        Ran walked = run("walk", "--pattern", pattern.toString(), "--units", "mm");
+        assertThat(walked.out()).contains("690 mm").contains("699 mm").contains("+9 mm");
+    }
+
+    @Test
+    void cuttingLinesAreTakenInByTheirAllowance() throws IOException {
+        Path drawing = Files.writeString(
+                folder.resolve("square.svg"),
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"400mm\" height=\"400mm\" viewBox=\"0 0 400 400\">"
+                        + "<rect x=\"20\" y=\"20\" width=\"300\" height=\"200\" fill=\"none\" stroke=\"black\"/></svg>");
+        Path pattern = folder.resolve("pattern.svg");
+        Ran ran = run("bring-in", drawing.toString(), "--cutting-lines", "15 mm", "--out", pattern.toString());
+        assertThat(ran.code()).as(ran.err()).isZero();
+        Piece piece = PatternFile.read("pattern.svg", Files.readString(pattern))
+                .pattern()
+                .pieces()
+                .get(0);
+        assertThat(piece.edges().stream().mapToDouble(Edge::length).sum()).isCloseTo(2 * (270 + 170), within(0.05));
+    }
+
+    @Test
+    void aDrawingWithoutAPieceIsRefusedInOneSentenceAndNothingIsWritten() throws IOException {
+        Path drawing = Files.writeString(
+                folder.resolve("empty.svg"), "<svg xmlns=\"http://www.w3.org/2000/svg\"><path d=\"M0 0h9\"/></svg>");
+        Path pattern = folder.resolve("pattern.svg");
+        Ran ran = run("bring-in", drawing.toString(), "--out", pattern.toString());
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("no closed outline");
+        assertThat(pattern).doesNotExist();
+    }
+}
