@@ -292,4 +292,16 @@ class LowerHalfExamplesTest {
                 .mapToDouble(piece -> piece.only(EdgeRole.HEM).length())
                 .sum();
     }
+
+    @Test
+    void twoSizesLongerThanWideIsTwiceThreeQuartersOfAnInchOnEveryPiece() {
+        // Example 15, P, web:child: a child who is two sizes longer than wide, 3/4 in a size: + 1 1/2 in length.
+        Pattern before = skirt();
+        Pattern after = done(before, "skirt length", "hem", 2 * 0.75 * IN);
+        for (Piece piece : before.pieces()) {
+            assertThat(grown(before, after, piece.name(), EdgeRole.CENTRE)).isCloseTo(1.5 * IN, within(1e-6));
+        }
+        assertThat(gained(before, after, Measure.SKIRT_LENGTH)).isCloseTo(1.5 * IN, within(0.1));
+        assertThat(gained(before, after, Measure.HIP_GIRTH)).isCloseTo(0, within(1e-6));
+    }
 }
