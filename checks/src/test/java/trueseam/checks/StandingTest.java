@@ -12,10 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import trueseam.drafting.DraftEase;
+import trueseam.drafting.Allowances;
 import trueseam.drafting.DraftFigure;
-import trueseam.drafting.Shells;
+import trueseam.drafting.garment.Garment;
 import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.compare.Need;
 import trueseam.fitting.compare.Overrule;
@@ -29,6 +30,7 @@ import trueseam.fitting.standing.TakenUp;
 import trueseam.fitting.standing.Weight;
 import trueseam.garment.body.Body;
 import trueseam.garment.earlier.EarlierFit;
+import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Pattern;
@@ -36,13 +38,14 @@ import trueseam.garment.size.SizeRow;
 import trueseam.intake.report.FitReportFile;
 import trueseam.intake.size.SizeTables;
 import trueseam.intake.survey.Survey;
+import trueseam.intake.survey.SurveyRow;
 import trueseam.output.chart.FittingChart;
 import trueseam.output.report.Occasion;
 import trueseam.output.report.ReportJson;
 
 /**
  * From fit to report.json to standing alteration to the next fit, for women of the 2012 US Army survey (Gordon and others,
- * NATICK/TR-15/007, public domain) and drafted skirts in three sizes of the misses' chart (trade.md 1.2).
+ * NATICK/TR-15/007, public domain) and drafted garments in three sizes of the misses' chart (trade.md 1.2).
  */
 class StandingTest {
 
@@ -63,12 +66,20 @@ class StandingTest {
         return SizeTables.named("misses").row(size);
     }
 
+    private static Pattern shell(GarmentKind kind, String size) {
+        return Garment.of(kind).draft(DraftFigure.of(SizeTables.named("misses"), size), Allowances.inches());
+    }
+
     private static Pattern skirt(String size) {
-        return Shells.skirt(DraftFigure.of(SizeTables.named("misses"), size), DraftEase.fitted());
+        return shell(GarmentKind.SKIRT, size);
+    }
+
+    private static FitResult fit(GarmentKind kind, Body body, String size, FitChoices choices) {
+        return Fitting.fit(shell(kind, size), body, Optional.of(row(size)), choices);
     }
 
     private static FitResult fit(Body body, String size, FitChoices choices) {
-        return Fitting.fit(skirt(size), body, Optional.of(row(size)), choices);
+        return fit(GarmentKind.SKIRT, body, size, choices);
     }
 
     /** What fit writes, read back. */
@@ -123,6 +134,37 @@ class StandingTest {
                 .filteredOn(need -> need.measure() == Measure.HIP_GIRTH)
                 .singleElement()
                 .satisfies(need -> assertThat(need.decision().reason()).contains("Standing: the same"));
+    }
+
+    @ParameterizedTest
+    @EnumSource(GarmentKind.class)
+    void patternsAlteredByTheTapeAloneChangeNothingOfTheNextWhateverTheGarmentAndTheFigure(GarmentKind kind)
+            throws IOException {
+        List<SurveyRow> rows = Survey.read(Path.of("..", "data", "bodies", "ansur2-female.csv"))
+                .rows();
+        int compared = 0;
+        for (int i = 0; i < rows.size(); i += rows.size() / 5) {
+            Body body = rows.get(i).asBody();
+            try {
+                List<EarlierFit> fits = List.of(
+                        earlier(fit(kind, body, "12", USUAL), TODAY.minusMonths(5), false),
+                        earlier(fit(kind, body, "16", USUAL), TODAY.minusMonths(2), false));
+                Pattern pattern = shell(kind, "14");
+                FitResult plain = fit(kind, body, "14", USUAL);
+                List<Need> chart = Fitting.chart(pattern, body, Optional.of(row("14")), Optional.empty(), USUAL);
+                TakenUp taken = TakenUp.of(Standing.of(fits, Optional.of(body)), chart, pattern, USUAL, WORDS);
+                assertThat(taken.requests()).isEmpty();
+                assertThat(taken.findings()).as(body.label()).isEmpty();
+                assertThat(fit(kind, body, "14", taken.choices()).worked().altered())
+                        .as(body.label())
+                        .isEqualTo(plain.worked().altered());
+                compared++;
+            } catch (IllegalArgumentException e) {
+                // A size too far off to be altered at all is refused with a sentence of the room's own.
+                assertThat(e.getClass().getName()).startsWith("trueseam.");
+            }
+        }
+        assertThat(compared).isGreaterThanOrEqualTo(3);
     }
 
     @Test

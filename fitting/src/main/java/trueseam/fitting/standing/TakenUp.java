@@ -100,7 +100,7 @@ public record TakenUp(FitChoices choices, List<Request> requests, List<Finding> 
             double amount = proposal.amountFor(need).orElseThrow();
             boolean same = Math.abs(amount - need.decision().amountMm())
                             <= proposal.subject().errorMm()
-                    || isLeftByRule(need, amount, proposal);
+                    || isTheTapesOwn(need, proposal);
             if (proposal.weight() == Weight.ONE_PATTERN) {
                 if (!same) {
                     told(proposal, "would ask for " + words.show().showSigned(amount) + " here in all");
@@ -134,16 +134,15 @@ public record TakenUp(FitChoices choices, List<Request> requests, List<Finding> 
         }
 
         /**
-         * Earlier patterns that rules altered by what the tape read say nothing of a difference that the rule leaves here; those that
-         * she decided herself do.
+         * Earlier patterns that rules altered by what the tape read say nothing beyond the tape, and so nothing of what to do about a
+         * difference here; those that she decided herself do.
          */
-        private boolean isLeftByRule(Need need, double amount, Proposal proposal) {
+        private boolean isTheTapesOwn(Need need, Proposal proposal) {
             long own = proposal.evidence(Counts.AGREES).stream()
                     .filter(Evidence::isOwn)
                     .count();
-            return need.decision().verdict() == Verdict.LEAVE
-                    && own < 2
-                    && Math.abs(amount) <= choices.rule().leaveMm(need.measure(), choices.looseness());
+            double beyond = proposal.mm().orElseThrow() - need.body().mm();
+            return own < 2 && Math.abs(beyond) <= proposal.subject().errorMm();
         }
 
         private void byName(Subject.OfName named, Proposal proposal) {
