@@ -58,6 +58,7 @@ class RepertoireDocumentTest {
                 "length above the bust",
                 "length below the bust",
                 "front length",
+                "dress length",
                 "bust girth",
                 "waist girth",
                 "hip girth of a dress",

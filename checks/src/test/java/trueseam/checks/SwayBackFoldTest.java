@@ -79,6 +79,38 @@ class SwayBackFoldTest {
     }
 
     @Test
+    void frontLengthOfADressKeepsHipWaistAndSide() {
+        Entry length = Repertoire.named("front length").orElseThrow();
+        for (String size : List.of("6", "14", "20")) {
+            Pattern dress = dress(size);
+            for (double mm : new double[] {9.525, -9.525}) {
+                Pattern altered = WorkedPattern.altered(dress, List.of(Applied.usual(length, mm)))
+                        .altered();
+                for (Measure measure : List.of(Measure.HIP_GIRTH, Measure.WAIST_GIRTH, Measure.BUST_GIRTH)) {
+                    assertThat(FlatPattern.measure(altered, measure)
+                                    .orElseThrow()
+                                    .mm())
+                            .isCloseTo(
+                                    FlatPattern.measure(dress, measure)
+                                            .orElseThrow()
+                                            .mm(),
+                                    within(0.1));
+                }
+                Piece front = altered.piece("dress front");
+                assertThat(front.edge("side").path().length())
+                        .isCloseTo(
+                                dress.piece("dress front").edge("side").path().length(), within(0.1));
+                // The centre takes the amount, less what squaring the hem there takes.
+                assertThat(front.edge("centre front").length()
+                                - dress.piece("dress front")
+                                        .edge("centre front")
+                                        .length())
+                        .isCloseTo(mm, within(0.5));
+            }
+        }
+    }
+
+    @Test
     void liningOfABackThatLeavesTheFoldLeavesItToo() {
         Pattern lined = Layers.withLining(dress("14"));
         Pattern altered = worked(lined, "centre back seam", MM).altered();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import trueseam.fitting.alteration.AlterationException;
 import trueseam.fitting.alteration.LengthAtLine;
 import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.tissue.Tissue;
@@ -14,12 +15,15 @@ import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
 
-/** Lengths below the bust: of a bodice or dress to the waist, and the place of a dress's waist between its shoulder and its hem. */
+/** Lengths below the bust: of a bodice or dress to the waist, the place of a dress's waist between its shoulder and its hem, and its hem. */
 final class BodiceLengths {
 
     private static final Set<PieceKind> UPPER =
             EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.BODICE_BACK, PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK);
     private static final Set<PieceKind> DRESS = EnumSet.of(PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK);
+
+    /** What a dress keeps below its hip line, mm: a finger's breadth. */
+    private static final double LEAST_BELOW_HIP_MM = 15;
 
     static final Entry BELOW_BUST = Entry.named(
                     "length below the bust", Family.BODICE, Stage.LENGTH, UPPER.toArray(PieceKind[]::new))
@@ -53,7 +57,50 @@ final class BodiceLengths {
             .amounts(9.525, 19.05)
             .doneBy(BodiceLengths::waistLine);
 
+    static final Entry DRESS_LENGTH = Entry.named(
+                    "dress length", Family.BODICE, Stage.LENGTH, DRESS.toArray(PieceKind[]::new))
+            .solvedFor(Measure.DRESS_LENGTH)
+            .folds("the hem of the dress hangs too high or too low all round, and the waist is right")
+            .amount("lengthens the dress below the hip", "shortens the dress below the hip")
+            .moves("all below the line below the hip, or the hem")
+            .sharing("the full amount on front and back; of 4 or 5 in half at the line and half at the hem")
+            .pin("line below the hip; or the hem")
+            .stays(Stay.all(EdgeRole.ARMHOLE), Stay.all(EdgeRole.SHOULDER), Stay.all(EdgeRole.NECK))
+            .alsoStays("bust, waist and hip; the flare where it is lengthened at the line")
+            .trued("the sides are joined over the line; the hem at the side")
+            .source("[ND1921]; common practice")
+            .amounts(25.4, 127)
+            .variant("line", "the hem keeps its sweep [ND1921]", dressLine())
+            .variant("hem", "where there is no line, or the hem may grow [ND1921]", dressHem())
+            .variant(
+                    "half and half",
+                    "for 4 or 5 in: half at the line and half at the hem [ND1921]",
+                    Maker.inTurn(dressLine().timesAmount(0.5), dressHem().timesAmount(0.5)))
+            .written();
+
     private BodiceLengths() {}
+
+    private static Maker dressLine() {
+        return (pattern, mm) -> new LengthAtLine("Dress length", LevelName.SKIRT_LENGTH, DRESS, mm).work(pattern);
+    }
+
+    private static Maker dressHem() {
+        return Maker.each(DRESS, (list, piece, mm) -> {
+            double hem = new Corners(piece)
+                    .at(EdgeRole.HEM, EdgeRole.SIDE, "side hem")
+                    .on(piece)
+                    .y();
+            double most = piece.level(LevelName.HIP).orElse(Double.POSITIVE_INFINITY) - hem - LEAST_BELOW_HIP_MM;
+            if (-mm > most) {
+                throw new AlterationException(
+                        piece.name(),
+                        "hem",
+                        mm,
+                        "the hem would rise to the hip, where the side is shaped; take less, and shorten at the waist too.");
+            }
+            SkirtLength.lowerHem(list, piece, mm);
+        });
+    }
 
     /** What is added at one line is taken at the other, on the pieces as the first change left them. */
     private static List<PieceWork> waistLine(Pattern pattern, double mm) {

@@ -29,6 +29,9 @@ import trueseam.geometry.Point;
  */
 final class FullBust {
 
+    /** How much of a hem is ruled new on either side of a lap, mm. */
+    private static final double HEM_BESIDE_MM = 3;
+
     private static final Set<PieceKind> FRONTS = EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.DRESS_FRONT);
 
     /** Where the hinge lies on the armhole, from the underarm: about the lower third, where the notch is (common practice). */
@@ -135,14 +138,32 @@ final class FullBust {
             list.add(new Step.Spread(front.bust, new Until.MovesAcross(Spot.of(piece, from), -outMm)));
         }
         list.trace(side.towardsCentre(), front.bottomOfSide());
-        list.trace(from, front.bottomCornerAtSide(from.edge()));
+        double lap = keepHem ? 0 : hemLap();
+        list.trace(front.up ? after(from, lap) : before(from, lap), front.bottomCornerAtSide(from.edge()));
         join(
                 list,
                 side,
                 "side dart",
                 new Spot(front.dartPointFrom(side.towardsSide()), "place short of the bust point"));
-        join(list, below, "waist dart", new Spot(front.dartPointFrom(from), "place short of the bust point"));
-        lowerCentre(list);
+        if (lap > 0) {
+            list.join(before(from, lap), after(from, lap), JoinForm.STRAIGHT);
+        } else {
+            join(list, below, "waist dart", new Spot(front.dartPointFrom(from), "place short of the bust point"));
+        }
+        lowerCentre(list, lap);
+    }
+
+    /** How much of the hem is drawn new on either side of the cut where it laps; none where it opens or there is no hem. */
+    private double hemLap() {
+        return mm < 0 && piece.kind().isDress() ? -mm / 4 + HEM_BESIDE_MM : 0;
+    }
+
+    private static Place before(Place place, double mm) {
+        return new Place(place.edge(), place.alongMm() - mm, place.word());
+    }
+
+    private static Place after(Place place, double mm) {
+        return new Place(place.edge(), place.alongMm() + mm, place.word());
     }
 
     private void join(StepList list, Opening opening, String name, Spot point) {
@@ -161,7 +182,7 @@ final class FullBust {
     }
 
     /** The centre comes down by as much as the side part did. */
-    private void lowerCentre(StepList list) {
+    private void lowerCentre(StepList list, double hemLap) {
         double drop = front.bust.at().y() - swing().apply(front.bust.at()).y();
         Place leg = below.towardsCentre();
         Point low = middle.equals(front.bust) ? leg.on(piece) : middle.at();
@@ -180,7 +201,7 @@ final class FullBust {
         list.cut("lower centre", leg, through, onCentre, corner);
         list.add(new Step.Slide(0, -drop));
         list.trace(centre, front.up ? at : 0, front.up ? piece.edge(centre).length() : at);
-        list.trace(leg, corner);
+        list.trace(front.up ? before(leg, hemLap) : after(leg, hemLap), corner);
         // Where the centre comes up it laps: as much of what stays is left out.
         double lap = Math.max(0, -drop);
         list.join(centre, front.up ? at - lap : at, front.up ? at : at + lap, JoinForm.STRAIGHT);

@@ -26,6 +26,7 @@ public final class Repertoire {
             FullBust.ENTRY,
             BodiceLengths.BELOW_BUST,
             BodiceLengths.WAIST_LINE,
+            BodiceLengths.DRESS_LENGTH,
             BodiceWaist.ALL_ROUND,
             BodiceWaist.ABDOMEN,
             BustPoint.HEIGHT,

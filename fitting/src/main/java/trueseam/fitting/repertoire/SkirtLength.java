@@ -55,7 +55,7 @@ final class SkirtLength {
     }
 
     /** The hem slides down; each seam that meets it is lengthened in its own direction. */
-    private static void lowerHem(StepList list, Piece piece, double mm) {
+    static void lowerHem(StepList list, Piece piece, double mm) {
         Edge hem = piece.only(EdgeRole.HEM);
         double reach = Math.min(CORNER_MM, hem.length() / 3);
         list.add(new Step.Slide(0, -mm));
