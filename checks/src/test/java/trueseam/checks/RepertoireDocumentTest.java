@@ -118,6 +118,31 @@ class RepertoireDocumentTest {
     }
 
     @Test
+    void whereSourcesDisagreeTheRepertoireTellsBothAndLetsHerChoose() throws IOException {
+        String document = Files.readString(DOCS.resolve("alterations.md"));
+
+        // trade.md 11, by its numbers; 1 and 2 (ease) are in the ease table, 3 in the choice of a size, 6 in the hem
+        // allowances, 7 is
+        // measured at the person's own hip.
+        assertThat(document).contains("3/4 in [web:capnote]", "1 1/2 in [web:capdraft]"); // 4: cap ease
+        assertThat(document).contains("divides by the seams [CWU17]"); // 5: by seams or by edges
+        assertThat(document)
+                .contains("stay when the skirt is pulled down", "[web:sway2]"); // 8: sway-back or tight seat
+        assertThat(ways("across back")).contains("slash", "into the shoulder dart"); // 9: broad back, the shoulder
+        assertThat(ways("square shoulder")).contains("neck end", "armhole end"); // 10
+        assertThat(ways("upper arm girth")).contains("keep the cap seam", "keep the cap height"); // 11
+    }
+
+    private static List<String> ways(String name) {
+        return Repertoire.named(name).orElseThrow().variants().stream()
+                .map(way -> {
+                    assertThat(way.reason()).as(way.name()).isNotBlank();
+                    return way.name();
+                })
+                .toList();
+    }
+
+    @Test
     void everySourceCodeOfAnEntryIsInTheListOfSources() throws IOException {
         String sources = Files.readString(DOCS.resolve("sources.md"));
         Pattern code = Pattern.compile("\\b(?:web:\\w+|[A-Z]{2,6}\\d{2,4}|MULTI|HERTZ|ECOURSE|SLACK|SHOULDER)\\b");

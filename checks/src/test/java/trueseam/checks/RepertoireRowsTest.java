@@ -59,6 +59,7 @@ class RepertoireRowsTest {
             hip of a dress narrower                    | hip girth of a dress              |                          | - | dress
             broad across the back, slash               | across back                       | slash                    | + | bodice dress
             broad across the back, pivot               | across back                       | pivot                    | + | bodice dress
+            broad across the back, dart kept           | across back                       | into the shoulder dart   | + | bodice dress
             narrow back                                | across back                       |                          | - | bodice dress
             back large below the armholes              | back below armholes               |                          | + | bodice dress
             round back                                 | round back                        |                          | + | bodice dress

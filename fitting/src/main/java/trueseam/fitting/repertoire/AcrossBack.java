@@ -9,6 +9,7 @@ import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepList;
 import trueseam.fitting.tissue.Until;
 import trueseam.garment.measure.Measure;
+import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
@@ -29,6 +30,9 @@ final class AcrossBack {
 
     /** The top of the armhole is drawn new beside the shoulder, so that their corner keeps its angle, mm. */
     private static final double CORNER_MM = 35;
+
+    /** A dart that holds less than this is none, mm. */
+    private static final double LEAST_DART_MM = 2;
 
     static final Entry ENTRY = Entry.named(
                     "across back", Family.BODICE, Stage.BACK, PieceKind.BODICE_BACK, PieceKind.DRESS_BACK)
@@ -57,6 +61,11 @@ final class AcrossBack {
                             + " off its armhole at the shoulder and N/4 is added to the front armhole there, to nothing at the"
                             + " notch [ND1921]",
                     Maker.each(UpperPart.ALL, AcrossBack::slash))
+            .variant(
+                    "into the shoulder dart",
+                    "the same slash, but the shoulder point stays on its line and the dart of the back shoulder takes what opens: for blades that"
+                            + " stand out as well (common practice; trimmed to front and back instead in [ND1921])",
+                    Maker.each(UpperPart.BACKS, AcrossBack::intoDart))
             .written();
 
     private AcrossBack() {}
@@ -99,27 +108,69 @@ final class AcrossBack {
         Piece piece = part.piece;
         Place tip = part.shoulderTip();
         Place top = part.at(tip, part.plainFrom(tip) / 2, "slash at the shoulder");
-        Place corner = part.corners.at(
-                piece.kind().isDress() ? EdgeRole.HEM : EdgeRole.WAIST, EdgeRole.SIDE, "lower corner of the side");
+        Place corner = lowerCorner(part);
         double low = below(part, corner, top.on(piece), mm);
         double spread = part.out * mm / 2;
+        cutSide(list, part, top, corner, low);
+        list.add(new Step.Slide(spread, 0));
+        part.traceWhole(part.corners.underarm());
+        part.trace(corner, 0, low - BESIDE_SLASH_MM);
+        part.trace(part.armholeBase(), 0, part.from(part.armholeBase(), part.across()));
+        joinBelow(part, corner, low);
+        swingTop(list, part, new Vec(spread, 0), mm);
+        list.add(new Step.Pivot(new Until.GrainUpright()));
+    }
+
+    /** The side of the back slides out from the outer leg of the shoulder dart, whose mouth grows by as much. */
+    private static void intoDart(StepList list, Piece piece, double mm) {
+        UpperPart part = new UpperPart(list, piece);
+        Place tip = part.shoulderTip();
+        Dart.EdgeDart dart = part.dartsFrom(tip).stream()
+                .findFirst()
+                .orElseThrow(() -> part.refusal(
+                        "shoulder",
+                        mm,
+                        "there is no dart in the back shoulder to take it; use the slash or the pivot."));
+        if (dart.mouthMm() + mm / 2 < LEAST_DART_MM) {
+            throw part.refusal(
+                    dart.name(),
+                    mm,
+                    "the dart does not hold so much; take what it holds, or use the slash or the pivot.");
+        }
+        double leg = part.plainFrom(tip);
+        Place top = part.at(tip, leg, "leg of the shoulder dart nearer the armhole");
+        Place corner = lowerCorner(part);
+        double low = below(part, corner, top.on(piece), mm);
+        cutSide(list, part, top, corner, low);
+        list.add(new Step.Slide(part.out * mm / 2, 0));
+        part.traceWhole(part.corners.underarm());
+        part.trace(corner, 0, low - BESIDE_SLASH_MM);
+        part.traceWhole(part.armholeBase());
+        part.trace(tip, 0, leg);
+        joinBelow(part, corner, low);
+        list.join(dart.edge(), dart.fromMm(), dart.toMm(), JoinForm.REFIT);
+    }
+
+    private static Place lowerCorner(UpperPart part) {
+        return part.corners.at(
+                part.piece.kind().isDress() ? EdgeRole.HEM : EdgeRole.WAIST, EdgeRole.SIDE, "lower corner of the side");
+    }
+
+    private static void cutSide(StepList list, UpperPart part, Place top, Place corner, double low) {
         list.cut(
                 "side of the back",
                 top,
                 List.of(),
                 part.at(corner, low, "slash at the lower edge"),
                 part.corners.underarm());
-        list.add(new Step.Slide(spread, 0));
-        part.traceWhole(part.corners.underarm());
-        part.trace(corner, 0, low - BESIDE_SLASH_MM);
-        part.trace(part.armholeBase(), 0, part.from(part.armholeBase(), part.across()));
+    }
+
+    private static void joinBelow(UpperPart part, Place corner, double low) {
         part.join(
                 corner,
                 low - BESIDE_SLASH_MM,
                 low + BESIDE_SLASH_MM,
                 JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN));
-        swingTop(list, part, new Vec(spread, 0), mm);
-        list.add(new Step.Pivot(new Until.GrainUpright()));
     }
 
     /** Turns the armhole above its notch until the shoulder seam is N/4 longer, and rules the seam. */

@@ -10,10 +10,12 @@ import trueseam.fitting.alteration.AlterationException;
 import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.tissue.Tissue;
 import trueseam.garment.body.Side;
+import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.Sides;
+import trueseam.geometry.Bounds;
 import trueseam.geometry.polygon.Region;
 
 /**
@@ -61,7 +63,7 @@ public record Applied(Entry entry, Variant variant, double mm, Optional<Side> si
         }
         List<PieceWork> both = variant.maker().work(pattern, mm);
         if (Math.abs(mm) > entry.mostMm()) {
-            requireNoCrossing(pattern, both);
+            requireSound(pattern, both);
         }
         return side.isEmpty()
                 ? both
@@ -70,8 +72,8 @@ public record Applied(Entry entry, Variant variant, double mm, Optional<Side> si
                         .toList();
     }
 
-    /** An amount beyond what the alteration is trusted with may turn a piece inside out: then it says what to do instead. */
-    private void requireNoCrossing(Pattern pattern, List<PieceWork> work) {
+    /** An amount beyond what the alteration is trusted with may spoil a piece: then it says what to do instead. */
+    private void requireSound(Pattern pattern, List<PieceWork> work) {
         for (Piece piece : pattern.pieces()) {
             Piece now = piece;
             for (PieceWork one : work) {
@@ -79,14 +81,40 @@ public record Applied(Entry entry, Variant variant, double mm, Optional<Side> si
                         ? Tissue.work(now, one.steps()).piece()
                         : now;
             }
-            if (now != piece && Region.faultOf(now.outline(), OUTLINE_MM).isPresent()) {
+            Optional<String> spoilt = now == piece ? Optional.empty() : spoilt(piece, now);
+            if (spoilt.isPresent()) {
                 throw new AlterationException(
                         piece.name(),
                         entry.name(),
                         mm,
-                        "with so much its lines would cross; take the next size there, or open the piece inside.");
+                        "with so much " + spoilt.get() + "; take the next size there, or open the piece inside.");
             }
         }
+    }
+
+    /** What is wrong with a piece that every seam of it may still walk on. */
+    private static Optional<String> spoilt(Piece before, Piece now) {
+        if (Region.faultOf(now.outline(), OUTLINE_MM).isPresent()) {
+            return Optional.of("its lines would cross");
+        }
+        if (now.fold().isPresent() && overFoldMm(before, now) > OUTLINE_MM) {
+            return Optional.of("it would stand over its fold");
+        }
+        Region paper = Region.within(now.outline(), OUTLINE_MM);
+        for (Dart dart : now.darts()) {
+            if (dart instanceof Dart.EdgeDart d && !paper.contains(d.apex())) {
+                return Optional.of("the " + d.name() + " would point out of the piece");
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** How far a piece stands over the line where its upright fold lay. */
+    private static double overFoldMm(Piece before, Piece now) {
+        double fold = before.edge(before.fold().orElseThrow()).path().start().x();
+        Bounds was = before.outline().bounds();
+        Bounds is = now.outline().bounds();
+        return was.centre().x() > fold ? fold - is.minX() : is.maxX() - fold;
     }
 
     @Override

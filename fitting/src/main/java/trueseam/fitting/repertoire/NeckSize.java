@@ -112,7 +112,9 @@ final class NeckSize {
         double ruled = Math.min(RULED_MM, part.plainFrom(neck) / 2);
         if (outMm > ruled - 5) {
             throw part.refusal(
-                    "shoulder", mm, "the shoulder seam is too short to give so much to the neck; take less.");
+                    "shoulder",
+                    mm,
+                    "the shoulder seam is too short to give so much to the neck; take less, or the next size.");
         }
         part.join(neck, 0, ruled, JoinForm.STRAIGHT);
         return part.leaving(neck).times(outMm);

@@ -18,7 +18,9 @@ final class SideSeams {
             .folds("strain lines all round at the bust, the back as well as the front")
             .amount("makes the bust larger all round", "makes the bust smaller all round")
             .moves("armhole and side seam, front and back")
-            .sharing("N/4 on each of four side edges; N/2k over the edges of k panels")
+            .sharing(
+                    "N/4 on each of four side edges; N/2k over the edges of k panels; a text that divides by the seams [CWU17] gives the"
+                            + " amount of a seam, which its two edges halve")
             .pin("shoulder point; then underarm point, back to the waist")
             .stays(
                     Stay.all(EdgeRole.ARMHOLE),

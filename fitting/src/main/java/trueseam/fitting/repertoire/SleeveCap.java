@@ -29,7 +29,9 @@ final class SleeveCap {
             .sharing("N/2 on each half of the cap")
             .alsoStays("the girth at the upper arm; the cap below the notches; the armhole")
             .lengthens(EdgeRole.CAP)
-            .trued("the cap is walked in the armhole from notch to notch")
+            .trued(
+                    "the cap is walked in the armhole from notch to notch; how much it should be longer the sources say differently: 3/4 in"
+                            + " [web:capnote], 1 in rather than 3/4 in [web:cap35], 1 1/2 in [web:capdraft]")
             .amounts(12.7, 38.1)
             .doneBy((pattern, mm) -> new CapLength(mm / 2, mm / 2, CapEnd.CROWN).work(pattern));
 

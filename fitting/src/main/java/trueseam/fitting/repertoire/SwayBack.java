@@ -13,7 +13,9 @@ import trueseam.garment.pattern.PieceKind;
 final class SwayBack {
 
     static final Entry ENTRY = Entry.named("sway-back", Family.BODICE, Stage.BACK, PieceKind.BODICE_BACK)
-            .folds("folds across the waist at the centre back that stop before the side")
+            .folds(
+                    "folds across the waist at the centre back that stop before the side, and stay when the skirt is pulled down; where they go,"
+                            + " the hip is tight and is to be widened instead [web:sway2]")
             .amount("raises the centre back waist", "lowers the centre back waist")
             .moves("the back waist line, to nothing at the side seam")
             .sharing("the full amount on the half back")

@@ -14,7 +14,9 @@ final class SwayBackFold {
 
     static final Entry ENTRY = Entry.named(
                     "sway-back without a waist seam", Family.BODICE, Stage.BACK, PieceKind.DRESS_BACK)
-            .folds("folds across the waist at the centre back that stop before the side")
+            .folds(
+                    "folds across the waist at the centre back that stop before the side, and stay when the skirt is pulled down; where they go,"
+                            + " the hip is tight and is to be widened instead [web:sway2]")
             .amount("pinches a fold out of the centre back at the waist", "")
             .moves("the back below the waist")
             .sharing("the full amount on the half back, at its centre, to nothing at the side seam")
