@@ -31,6 +31,9 @@ import trueseam.worktable.start.StartScreen;
 /** The running worktable: a server for browsers on this very machine. */
 public final class Worktable implements AutoCloseable {
 
+    /** Marks a request whose answer says already what went wrong, so that the server's own words do not take its place. */
+    private static final String SAID = "said";
+
     private final Javalin server;
     private final Shelf shelf;
 
@@ -136,7 +139,7 @@ public final class Worktable implements AutoCloseable {
                             + "); nothing that you typed is lost. Go back, or undo your last change.");
         });
         config.routes.error(404, ctx -> {
-            if (ctx.result() == null || ctx.result().isEmpty() || "Not Found".equals(ctx.result())) {
+            if (ctx.attribute(SAID) == null) {
                 say(ctx, pages, 404, "There is no such page; go to the list of projects.");
             }
         });
@@ -145,6 +148,7 @@ public final class Worktable implements AutoCloseable {
     /** A script and htmx get the sentence alone; a browser gets a page with it. */
     private static void say(Context context, Pages pages, int status, String sentence) {
         context.status(status);
+        context.attribute(SAID, sentence);
         boolean page =
                 String.valueOf(context.header("Accept")).contains("text/html") && context.header("HX-Request") == null;
         if (page) {

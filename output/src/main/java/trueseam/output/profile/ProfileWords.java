@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import trueseam.fitting.profile.BodyGirth;
 import trueseam.fitting.profile.EaseAt;
@@ -209,8 +210,7 @@ public record ProfileWords(LengthFormat show) {
         BodyGirth body = level.body();
         String name = MeasureWords.label(body.measure());
         if (body.from() == HeightFrom.PATTERN) {
-            return Optional.of(
-                    name + ": how high it lies was not measured; it is taken where the altered pattern marks it.");
+            return Optional.of(name + ": " + unknownHeight(body));
         }
         if (body.from() == HeightFrom.PATTERN_FOR_TOO_HIGH) {
             return Optional.of(name
@@ -225,6 +225,17 @@ public record ProfileWords(LengthFormat show) {
                 ? Optional.empty()
                 : Optional.of(name + ": the altered pattern marks it " + show.show(Math.abs(apart))
                         + (apart > 0 ? " above" : " below") + " where it lies on the body.");
+    }
+
+    private static String unknownHeight(BodyGirth body) {
+        if (body.heightLengths().isEmpty()) {
+            return "no length tells how high it lies; it is taken where the altered pattern marks it.";
+        }
+        return "how high it lies was not measured; it is taken where the altered pattern marks it. Measure "
+                + body.heightLengths().stream()
+                        .map(length -> length.workroomLabel())
+                        .collect(Collectors.joining(" and "))
+                + " to see it at its own height.";
     }
 
     private static String name(BodyGirth body) {
