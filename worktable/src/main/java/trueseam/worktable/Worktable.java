@@ -27,6 +27,7 @@ import trueseam.worktable.project.ShelfException;
 import trueseam.worktable.standing.StandingScreen;
 import trueseam.worktable.start.History;
 import trueseam.worktable.start.StartScreen;
+import trueseam.worktable.trial.TrialScreen;
 
 /** The running worktable: a server for browsers on this very machine. */
 public final class Worktable implements AutoCloseable {
@@ -99,6 +100,7 @@ public final class Worktable implements AutoCloseable {
                 new PatternScreen(),
                 new ChartScreen(),
                 new EaseScreen(),
+                new TrialScreen(),
                 new PrintScreen(),
                 new StandingScreen());
     }

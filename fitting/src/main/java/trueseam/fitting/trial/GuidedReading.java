@@ -38,7 +38,7 @@ public final class GuidedReading {
     private GuidedReading(Optional<Pattern> pattern, Map<String, String> answers) {
         this.pattern = pattern;
         this.answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
-        Set<Family> parts = pattern.map(GuidedReading::partsOf).orElse(EnumSet.allOf(Family.class));
+        Set<Family> parts = partsOf(pattern);
         this.symptoms = TrialFolds.symptoms().stream()
                 .filter(symptom -> symptom.places().stream().anyMatch(place -> parts.contains(place.family())))
                 .filter(symptom -> this.answers.entrySet().stream()
@@ -104,6 +104,43 @@ public final class GuidedReading {
      */
     public Map<String, String> answers() {
         return answers;
+    }
+
+    /**
+     * A question and its answer in words.
+     *
+     * @param asks the question
+     * @param words the answer
+     */
+    public record Said(String asks, String words) {}
+
+    /**
+     * What an answer says in words.
+     *
+     * @param question the question's key
+     * @param answer the answer's key, or {@link #UNSURE}
+     * @return the question and the answer
+     * @throws AnswerException if there is no such question or answer
+     */
+    public static Said said(String question, String answer) {
+        Optional<Facet> facet = Facet.ofKey(question);
+        String asks = facet.map(Facet::asks)
+                .or(() -> telling(question).map(TellingQuestion::asks))
+                .orElseThrow(() -> noQuestion(question));
+        if (answer.equals(UNSURE)) {
+            return new Said(asks, "I am not sure");
+        }
+        check(question, answer);
+        return new Said(
+                asks,
+                facet.flatMap(one -> one.all().stream()
+                                .filter(value -> value.key().equals(answer))
+                                .map(Facet.Value::words)
+                                .findFirst())
+                        .or(() -> telling(question)
+                                .flatMap(asked -> asked.answer(answer))
+                                .map(TellingQuestion.TellingAnswer::words))
+                        .orElseThrow());
     }
 
     /**
@@ -241,13 +278,22 @@ public final class GuidedReading {
     private Set<Family> parts() {
         String place = answers.getOrDefault(Facet.PLACE.key(), UNSURE);
         String part = answers.getOrDefault(Facet.PART.key(), UNSURE);
-        Set<Family> all = pattern.map(GuidedReading::partsOf).orElse(EnumSet.allOf(Family.class));
-        return all.stream()
+        return partsOf(pattern).stream()
                 .filter(family -> part.equals(UNSURE) || family.word().equals(part))
                 .filter(family -> place.equals(UNSURE)
                         || Stream.of(GarmentPlace.values())
                                 .anyMatch(one -> one.key().equals(place) && one.family() == family))
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Family.class)));
+    }
+
+    /**
+     * The parts that folds may be seen on.
+     *
+     * @param pattern what the trial garment was cut from, if that is known
+     * @return the parts that it has; all if it is not known
+     */
+    public static Set<Family> partsOf(Optional<Pattern> pattern) {
+        return pattern.map(GuidedReading::partsOf).orElse(EnumSet.allOf(Family.class));
     }
 
     private static Set<Family> partsOf(Pattern pattern) {

@@ -8,18 +8,29 @@ import trueseam.garment.body.Side;
 /** Where the pins are. */
 public enum PinnedAt {
     /** On one side or on both; left and right shall get the same. */
-    BOTH("both"),
+    BOTH("both", "left and right alike"),
     /** On the wearer's left, and only the left shall change. */
-    LEFT("left"),
+    LEFT("left", "the wearer's left alone changes"),
     /** On the wearer's right, and only the right shall change. */
-    RIGHT("right"),
+    RIGHT("right", "the wearer's right alone changes"),
     /** Across the centre front or the centre back: left and right share it. */
-    CENTRE("centre");
+    CENTRE("centre", "across centre front or back");
 
     private final String word;
+    private final String words;
 
-    PinnedAt(String word) {
+    PinnedAt(String word, String words) {
         this.word = word;
+        this.words = words;
+    }
+
+    /**
+     * What it says.
+     *
+     * @return a few words
+     */
+    public String words() {
+        return words;
     }
 
     /**

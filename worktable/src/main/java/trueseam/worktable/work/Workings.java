@@ -21,6 +21,7 @@ import trueseam.fitting.sizing.SizeChoice;
 import trueseam.fitting.standing.Standing;
 import trueseam.fitting.standing.StandingWords;
 import trueseam.fitting.standing.TakenUp;
+import trueseam.fitting.trial.NextFit;
 import trueseam.garment.body.MissingMeasureException;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.finding.Finding;
@@ -57,6 +58,7 @@ public final class Workings {
     private Outcome<Taken> taken;
     private Outcome<List<Need>> needs;
     private Outcome<FitResult> fit;
+    private Outcome<FitResult> firstFit;
 
     /**
      * The workings of a project.
@@ -210,7 +212,36 @@ public final class Workings {
     }
 
     private FitResult fitted(Taken t, FitChoices chosen) {
-        return worked(t, chosen).saying(takenUp().map(TakenUp::findings).orElse(List.of()));
+        return NextFit.after(worked(t, chosen), trial(t).sittings())
+                .saying(takenUp().map(TakenUp::findings).orElse(List.of()));
+    }
+
+    /**
+     * The fit that the first trial garment is cut from: without what was pinned.
+     *
+     * @return the fit, or why there is none
+     */
+    public synchronized Outcome<FitResult> firstFit() {
+        if (firstFit == null) {
+            firstFit = project.trial().sittings().isEmpty()
+                    ? fit()
+                    : ready(t -> worked(t, choices().choices()));
+        }
+        return firstFit;
+    }
+
+    /**
+     * What was typed of the trial garment.
+     *
+     * @return the sittings with what can be read, or why there is nothing to read them for
+     */
+    public Outcome<TypedTrial> trial() {
+        Outcome<Taken> pattern = taken();
+        return pattern.isThere() ? Outcome.of(trial(pattern.get())) : pattern.reason();
+    }
+
+    private TypedTrial trial(Taken t) {
+        return TypedTrial.of(project.trial(), t.pattern(), project.person().bareUnit());
     }
 
     private FitResult worked(Taken t, FitChoices chosen) {
