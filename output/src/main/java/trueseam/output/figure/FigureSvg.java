@@ -2,25 +2,22 @@ package trueseam.output.figure;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Consumer;
 import trueseam.garment.body.Side;
-import trueseam.geometry.Cubic;
-import trueseam.geometry.Path;
+import trueseam.garment.measure.Measure;
 import trueseam.geometry.Point;
-import trueseam.geometry.Segment;
 
 /**
- * Writes the figure as SVG: mm, front on the left and back on the right. No colours and no style attributes: what is drawn how
+ * Writes the figure as SVG: mm, front on the left and back on the right, or sitting for what is measured so; as near as the tape allows. No colours and no style attributes: what is drawn how
  * is said by classes, so that a page with a strict policy can show it in light and in dark.
  */
 final class FigureSvg {
     /** Room round the figure and between the views, mm; the line of a height stands in it. */
     private static final double MARGIN = 70;
 
-    /** Room under the feet for a word, mm. */
-    private static final double FOOT_ROOM = 100;
+    /** Room under the views for a line of words, mm. */
+    private static final double WORDS_MM = 84;
 
-    private static final double MARK_MM = 8.5;
+    private static final double MARK_MM = 10;
 
     private final Form form;
     private final double halfWidth;
@@ -33,58 +30,110 @@ final class FigureSvg {
 
     /** The figure alone. */
     String written() {
-        write("Figure from the front and from the back", view -> {});
-        return out.toString();
-    }
-
-    /** With the tape of a measure; of a sided measure the other side's is faint. */
-    String with(TapePath path, Side side) {
-        write(
-                "Figure with the way of the tape for the " + path.measure().workroomLabel(),
-                view -> tape(path, view, side));
-        return out.toString();
-    }
-
-    private void write(String title, Consumer<FigureView> tape) {
-        double top = form.mm(FigureSize.STATURE) + 24;
-        put(
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"figure\" role=\"img\" viewBox=\"0 0 %s %s\">",
-                number(4 * halfWidth), number(top + FOOT_ROOM));
-        put("<title>%s</title>", title);
+        Crop whole = Crop.whole(form);
+        begin("Figure from the front and from the back", 4 * halfWidth, whole);
         for (FigureView view : FigureView.values()) {
-            String name = view == FigureView.FRONT ? "front" : "back";
-            double middle = view == FigureView.FRONT ? halfWidth : 3 * halfWidth;
-            put("<g class=\"fig-view fig-%s\" transform=\"translate(%s %s)\">", name, number(middle), number(top));
-            person(view);
-            words(view, name);
-            tape.accept(view);
-            put("</g>");
+            standing(view, whole, () -> {});
         }
         put("</svg>");
+        return out.toString();
+    }
+
+    /** With the tape of a measure, as near as it allows; of a sided measure the other side's is faint. */
+    String with(TapePath path, Side side) {
+        Crop crop = Crop.to(path, form);
+        begin(title(path), 4 * halfWidth, crop);
+        for (FigureView view : FigureView.values()) {
+            standing(view, crop, () -> tape(path, view, side));
+        }
+        put("</svg>");
+        return out.toString();
+    }
+
+    /** The same for a measure that is taken sitting. */
+    String sitting(TapePath path, Side side) {
+        Crop whole = Crop.whole(form);
+        Sitting sitting = new Sitting(form);
+        begin(title(path), 2 * halfWidth + 2 * sitting.halfWidth(), whole);
+        standing(FigureView.FRONT, whole, () -> tape(path, FigureView.FRONT, side));
+        sitting(sitting, path.measure(), whole);
+        put("</svg>");
+        return out.toString();
+    }
+
+    private static String title(TapePath path) {
+        return "Figure with the way of the tape for the " + path.measure().workroomLabel();
+    }
+
+    private void begin(String title, double width, Crop crop) {
+        put(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"figure\" role=\"img\" viewBox=\"0 0 %s %s\">",
+                number(width), number(crop.high() + WORDS_MM));
+        put("<title>%s</title>", title);
+    }
+
+    private void standing(FigureView view, Crop crop, Runnable tape) {
+        boolean front = view == FigureView.FRONT;
+        double middle = front ? halfWidth : 3 * halfWidth;
+        frame(middle - halfWidth, -halfWidth, 2 * halfWidth, crop);
+        person(view);
+        tape.run();
+        put("</svg>");
+        words(middle, crop, front ? "front" : "back", front ? "right" : "left", front ? "left" : "right");
+    }
+
+    /** What is not of the cut-out lies beyond the edge of a drawing of its own. */
+    private void frame(double left, double minX, double width, Crop crop) {
+        put(
+                "<svg class=\"fig-view\" x=\"%s\" y=\"0\" width=\"%s\" height=\"%s\" viewBox=\"%s %s %s %s\">",
+                number(left),
+                number(width),
+                number(crop.high()),
+                number(minX),
+                number(-crop.top()),
+                number(width),
+                number(crop.high()));
+    }
+
+    private void words(double middle, Crop crop, String view, String atLeft, String atRight) {
+        double y = crop.high() + WORDS_MM - 22;
+        word("fig-word", middle, y, "middle", view);
+        word("fig-side", middle - halfWidth + 40, y, "start", atLeft);
+        word("fig-side", middle + halfWidth - 40, y, "end", atRight);
+    }
+
+    private void word(String kind, double x, double y, String anchor, String text) {
+        put(
+                "<text class=\"%s\" x=\"%s\" y=\"%s\" text-anchor=\"%s\">%s</text>",
+                kind, number(x), number(y), anchor, text);
     }
 
     private void person(FigureView view) {
         Contour contour = new Contour(form, view);
         put("<path class=\"fig-floor\" d=\"M%s 0H%s\"/>", number(-halfWidth + MARGIN), number(halfWidth - MARGIN));
-        String head = data(contour.head()) + "Z";
-        String body = data(contour.body());
-        put("<path class=\"fig-skin\" d=\"%sZ\"/><path class=\"fig-line\" d=\"%s\"/>", body, body);
-        put("<path class=\"fig-skin\" d=\"%s\"/><path class=\"fig-line\" d=\"%s\"/>", head, head);
+        skin(SvgLines.data(contour.body()));
+        skin(SvgLines.data(contour.head()));
         StringBuilder inside = new StringBuilder();
-        contour.inside().forEach(line -> inside.append(data(line)));
+        contour.inside().forEach(line -> inside.append(SvgLines.data(line)));
         put("<path class=\"fig-detail\" d=\"%s\"/>", inside);
     }
 
-    private void words(FigureView view, String name) {
-        put("<text class=\"fig-word\" x=\"0\" y=\"%s\" text-anchor=\"middle\">%s</text>", number(FOOT_ROOM - 22), name);
-        double x = form.hand.x() - 22;
-        double y = -form.hand.y() + 52;
-        put(
-                "<text class=\"fig-side\" x=\"%s\" y=\"%s\" text-anchor=\"middle\">left</text>",
-                number(view.forward() * x), number(y));
-        put(
-                "<text class=\"fig-side\" x=\"%s\" y=\"%s\" text-anchor=\"middle\">right</text>",
-                number(-view.forward() * x), number(y));
+    private void skin(String data) {
+        put("<path class=\"fig-skin\" d=\"%sZ\"/><path class=\"fig-line\" d=\"%s\"/>", data, data);
+    }
+
+    private void sitting(Sitting sitting, Measure measure, Crop crop) {
+        double half = sitting.halfWidth();
+        double middle = sitting.middle();
+        frame(2 * halfWidth, middle - half, 2 * half, crop);
+        put("<path class=\"fig-floor\" d=\"M%s 0H%s\"/>", number(middle - half), number(middle + half));
+        put("<path class=\"fig-seat\" d=\"%s\"/>", SvgLines.data(sitting.chair()));
+        skin(SvgLines.data(sitting.body()));
+        skin(SvgLines.data(sitting.arm()));
+        group("fig-tape in-focus", measure, Side.RIGHT);
+        drawn(sitting.tape());
+        put("</g></svg>");
+        word("fig-word", 2 * halfWidth + half, crop.high() + WORDS_MM - 22, "middle", "sitting, from her right");
     }
 
     private void tape(TapePath path, FigureView view, Side focus) {
@@ -107,74 +156,39 @@ final class FigureSvg {
         if (drawn.seen().isEmpty()) {
             return;
         }
+        group(classes, path.measure(), side);
+        drawn(drawn);
+        put("</g>");
+    }
+
+    private void group(String classes, Measure measure, Side side) {
         String which = side.name().toLowerCase(Locale.ROOT);
-        put(
-                "<g class=\"%s\" data-measure=\"%s\" data-side=\"%s\">",
-                classes, path.measure().name(), which);
-        put("<title>%s</title>", path.measure().workroomLabel() + (side == Side.BOTH ? "" : ", " + which));
-        lines("fig-level", drawn.levels());
-        lines("fig-behind", drawn.behind());
-        lines("fig-edge", drawn.seen());
-        lines("fig-seen", drawn.seen());
-        drawn.marks().forEach((point, places) -> {
+        put("<g class=\"%s\" data-measure=\"%s\" data-side=\"%s\">", classes, measure.name(), which);
+        put("<title>%s</title>", measure.workroomLabel() + (side == Side.BOTH ? "" : ", " + which));
+    }
+
+    private void drawn(DrawnTape tape) {
+        lines("fig-level", tape.levels());
+        lines("fig-behind", tape.behind());
+        lines("fig-edge", tape.seen());
+        lines("fig-seen", tape.seen());
+        tape.marks().forEach((point, places) -> {
             for (Point place : places) {
                 put(
                         "<circle class=\"fig-mark\" cx=\"%s\" cy=\"%s\" r=\"%s\"><title>%s</title></circle>",
                         number(place.x()), number(-place.y()), number(MARK_MM), point.words());
             }
         });
-        put("</g>");
     }
 
     private void lines(String kind, List<List<Point>> lines) {
         if (!lines.isEmpty()) {
-            StringBuilder data = new StringBuilder();
-            lines.forEach(line -> data.append(isStraight(line) ? straight(line) : data(Path.of(Smooth.through(line)))));
-            put("<path class=\"%s\" d=\"%s\"/>", kind, data);
+            put("<path class=\"%s\" d=\"%s\"/>", kind, SvgLines.through(lines));
         }
     }
 
-    private static boolean isStraight(List<Point> line) {
-        Point start = line.get(0);
-        Point end = line.get(line.size() - 1);
-        double along = start.distanceTo(end);
-        return line.stream().allMatch(p -> Math.abs(end.minus(start).cross(p.minus(start))) <= 0.1 * along);
-    }
-
-    private static String straight(List<Point> line) {
-        Point end = line.get(line.size() - 1);
-        return start(line.get(0)) + "L" + number(end.x()) + " " + number(-end.y());
-    }
-
-    private static String start(Point p) {
-        return "M" + number(p.x()) + " " + number(-p.y());
-    }
-
-    private static String data(Path path) {
-        StringBuilder data = new StringBuilder(start(path.start()));
-        for (Segment stroke : path.segments()) {
-            if (stroke instanceof Cubic cubic) {
-                data.append('C')
-                        .append(pair(cubic.handle1()))
-                        .append(' ')
-                        .append(pair(cubic.handle2()))
-                        .append(' ');
-            } else {
-                data.append('L');
-            }
-            data.append(pair(stroke.end()));
-        }
-        return data.toString();
-    }
-
-    private static String pair(Point p) {
-        return number(p.x()) + " " + number(-p.y());
-    }
-
-    /** A tenth of a millimetre is finer than any screen shows it. */
     private static String number(double mm) {
-        String text = String.format(Locale.ROOT, "%.1f", mm + 0.0);
-        return text.endsWith(".0") ? text.substring(0, text.length() - 2).replaceFirst("^-0$", "0") : text;
+        return SvgLines.number(mm);
     }
 
     private void put(String form, Object... parts) {

@@ -17,7 +17,7 @@ final class Form {
     private static final double LEAST_LEAN = Math.toRadians(13);
     private static final double MOST_LEAN = Math.toRadians(30);
 
-    /** A stout arm hangs further out from the shoulder point as well, mm. */
+    /** So far out at most, mm. */
     private static final double MOST_OUTWARDS_MM = 120;
 
     /** The forearm hangs steeper than the upper arm. */
@@ -106,11 +106,9 @@ final class Form {
         double outwards = 0;
         Arm hanging = new Arm(lean, outwards);
         while (outwards < MOST_OUTWARDS_MM && !hanging.isClearOf(outer)) {
-            if (lean < MOST_LEAN) {
-                lean += Math.toRadians(0.5);
-            } else {
-                outwards += 3;
-            }
+            // a stout arm first hangs further out and leans more, then only further out
+            lean = Math.min(lean + Math.toRadians(0.5), MOST_LEAN);
+            outwards += 2;
             hanging = new Arm(lean, outwards);
         }
         upperArmLean = lean;

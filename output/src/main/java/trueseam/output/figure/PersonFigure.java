@@ -65,7 +65,8 @@ public final class PersonFigure {
      * @return an SVG element, without colours and without a style of its own
      */
     public String svg(Measure measure, Side side) {
-        return new FigureSvg(form).with(path(measure), side);
+        FigureSvg svg = new FigureSvg(form);
+        return isSitting(measure) ? svg.sitting(path(measure), side) : svg.with(path(measure), side);
     }
 
     /**
@@ -82,7 +83,7 @@ public final class PersonFigure {
      * From where the tape is seen.
      *
      * @param measure the measure
-     * @return one view or both
+     * @return one view or both; of what is {@linkplain #isSitting shown sitting} the front only
      */
     public Set<FigureView> views(Measure measure) {
         Set<FigureView> views = EnumSet.noneOf(FigureView.class);
@@ -91,7 +92,20 @@ public final class PersonFigure {
                 views.add(view);
             }
         }
+        if (isSitting(measure)) {
+            views.remove(FigureView.BACK);
+        }
         return views;
+    }
+
+    /**
+     * Whether she is drawn sitting, from her right, beside the front view.
+     *
+     * @param measure the measure
+     * @return true for what is measured sitting
+     */
+    public boolean isSitting(Measure measure) {
+        return measure == Measure.BODY_RISE;
     }
 
     TapePath path(Measure measure) {

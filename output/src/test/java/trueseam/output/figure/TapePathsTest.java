@@ -216,7 +216,8 @@ class TapePathsTest {
         Body slip = Body.named("slip").with(Reading.taped(Measure.WAIST_GIRTH, 77_200));
         assertThat(across(PersonFigure.of(slip, Population.WOMEN))).isLessThan(2 * across(woman));
         Body wrongUnit = Body.named("slip").with(Reading.taped(Measure.STATURE, 64));
-        assertThat(PersonFigure.of(wrongUnit, Population.WOMEN).svg()).contains("viewBox");
+        assertThat(PersonFigure.of(wrongUnit, Population.WOMEN).form().mm(FigureSize.STATURE))
+                .isEqualTo(0.55 * 1626);
     }
 
     @Test

@@ -67,11 +67,10 @@ public record LookView(Optional<Measure> measure, String side, String svg, List<
         List<String> points =
                 figure.points(measure).stream().map(BodyPoint::words).toList();
         lines.add(new Line("Tape", points.isEmpty() ? "level round" : String.join(", ", points)));
-        lines.add(new Line(
-                "Seen from",
-                figure.views(measure).stream()
-                        .map(view -> view == FigureView.FRONT ? "the front" : "the back")
-                        .collect(Collectors.joining(" and "))));
+        String views = figure.views(measure).stream()
+                .map(view -> view == FigureView.FRONT ? "the front" : "the back")
+                .collect(Collectors.joining(" and "));
+        lines.add(new Line("Seen from", views + (figure.isSitting(measure) ? ", and sitting from her right" : "")));
         body.value(measure).ifPresent(value -> lines.add(new Line("Hers", show.show(value.mm()))));
         rules.plausibility()
                 .limit(measure, part.population())
@@ -79,7 +78,7 @@ public record LookView(Optional<Measure> measure, String side, String svg, List<
         if (!measure.isChosen()) {
             lines.add(new Line("Measuring error", show.show(measure.allowableErrorMm()) + " (ISO 20685)"));
         }
-        lines.add(new Line("Standard's term", measure.term() + " (" + measure.termConfirmedBy() + ")"));
+        lines.add(new Line("Standard's term", measure.term() + "; " + measure.termConfirmedBy()));
         return lines;
     }
 

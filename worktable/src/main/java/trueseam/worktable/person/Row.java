@@ -176,8 +176,7 @@ public record Row(
                         && Field.mm(typed).isPresent());
         if (!today) {
             return before.value(measure).stream()
-                    .map(value -> new Since(
-                            "Last time " + show.show(value.mm()) + ", which counts until it is taken again", false))
+                    .map(value -> new Since("Last time " + show.show(value.mm()), false))
                     .toList();
         }
         return BodyChange.between(before, now).stream()
@@ -191,7 +190,8 @@ public record Row(
                 ? ""
                 : MeasureWords.capital(change.side().name().toLowerCase(java.util.Locale.ROOT)) + ": ";
         return new Since(
-                side + "last time " + show.show(change.beforeMm()) + ", now " + difference(change, show),
+                (side.isEmpty() ? "Last time " : side + "last time ") + show.show(change.beforeMm()) + ", now "
+                        + difference(change, show),
                 change.isBeyondMeasuringError());
     }
 
