@@ -98,12 +98,12 @@ public final class FullSizePrint {
         }
         List<Bounds> cover = new ArrayList<>();
         if (layout.cover().isEmpty()) {
-            Bounds all = new PrintMap(List.of(), layout.tiles(), List.of()).all();
+            Bounds all = new PrintMap(List.of(), layout.tiles(), List.of(), layout.joined()).all();
             Bounds page = layout.tiles().get(0).window();
             double right = all.minX() - BESIDE * page.width();
             cover.add(new Bounds(right - page.width(), all.maxY() - page.height(), right, all.maxY()));
         }
-        return new PrintMap(cover, layout.tiles(), outlines);
+        return new PrintMap(cover, layout.tiles(), outlines, layout.joined());
     }
 
     /**

@@ -10,8 +10,9 @@ import trueseam.geometry.Path;
  * @param cover the page that has page one's words to itself, placed beside the others; empty where they share a sheet with pieces
  * @param tiles the pages that show any of a piece
  * @param pieces the pieces where they lie
+ * @param joined whether the pages are put together; if not, each piece lies on one of them
  */
-public record PrintMap(List<Bounds> cover, List<Tile> tiles, List<Outline> pieces) {
+public record PrintMap(List<Bounds> cover, List<Tile> tiles, List<Outline> pieces, boolean joined) {
 
     /**
      * A piece where it lies.

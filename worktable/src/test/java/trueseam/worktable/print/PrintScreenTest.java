@@ -23,6 +23,8 @@ import org.openqa.selenium.print.PrintOptions;
 import trueseam.worktable.browser.Browser;
 import trueseam.worktable.browser.InBrowser;
 import trueseam.worktable.browser.Rosalind;
+import trueseam.worktable.project.ChartPart;
+import trueseam.worktable.project.PatternPart;
 
 /** Choosing paper and lines, looking at pages and taking files away, as a dressmaker does it in the browser. */
 @ExtendWith(InBrowser.class)
@@ -212,6 +214,32 @@ class PrintScreenTest {
         browser.waitFor(() -> isDrawn(browser));
         browser.assertAccessible();
         browser.picture("print-strips-1440");
+    }
+
+    @Test
+    void sheetsThatAreNotPutTogetherAreNotSaidToBe(Browser browser) {
+        String dress = browser.put(Rosalind.before("dress"));
+        browser.open("/p/" + dress + "/print");
+        browser.click("label:has(#paper-a0)");
+        browser.waitForText("sheets of A0, nothing to put together");
+        browser.click("#tile-2");
+        browser.waitFor(() -> browser.find("#shown").getText().equals("Page 2: sheet 2"));
+    }
+
+    @Test
+    void aPaperPatternsPiecesAreNotToBeCutAndAPlanThatCannotBeTakenIsNotPrinted(Browser browser) {
+        String paper = browser.put(Rosalind.before("skirt")
+                .with(new PatternPart("paper", "skirt", List.of(), "misses", "14", "", "", Map.of())));
+        browser.open("/p/" + paper + "/print");
+        browser.waitForText("the pieces here only show the steps, do not cut them");
+        browser.assertAccessible();
+        String refused = browser.put(Rosalind.before("skirt")
+                .with(new ChartPart(Map.of(), Map.of("waist girth", "400 in"), Map.of(), List.of())));
+        browser.open("/p/" + refused + "/print");
+        browser.waitForText("reachable");
+        assertThat(browser.main()).contains("Nothing can be made of this plan");
+        assertThat(browser.all("a[data-file], .map, #worn")).isEmpty();
+        browser.assertAccessible();
     }
 
     @Test
