@@ -6,6 +6,7 @@ import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import org.slf4j.LoggerFactory;
@@ -96,7 +97,7 @@ public final class Worktable implements AutoCloseable {
     private static List<Screen> screens() {
         return List.of(
                 new History(),
-                new PersonScreen(Clock.systemDefaultZone()),
+                new PersonScreen(Clock.system(ZoneId.systemDefault())),
                 new PatternScreen(),
                 new ChartScreen(),
                 new EaseScreen(),
