@@ -1,19 +1,11 @@
 package trueseam.output.chart;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
 import trueseam.fitting.compare.Need;
 import trueseam.fitting.plan.Change;
 import trueseam.garment.length.LengthUnit;
+import trueseam.output.csv.CsvSheet;
 import trueseam.output.words.MeasureWords;
 
 /**
@@ -21,11 +13,6 @@ import trueseam.output.words.MeasureWords;
  * the head of each column; an empty cell is a figure that is not known or not there.
  */
 public final class ChartCsv {
-
-    /** More than any ruler shows; a ten-thousandth of an inch is 0.0025 mm. */
-    private static final int DECIMALS = 4;
-
-    private static final CsvMapper CSV = new CsvMapper();
 
     private ChartCsv() {}
 
@@ -37,17 +24,9 @@ public final class ChartCsv {
      */
     public static String text(FittingChart chart) {
         LengthUnit unit = chart.fit().choices().show().unit();
-        List<Map<String, String>> rows = new ArrayList<>();
-        for (ChartLine line : chart.lines()) {
-            rows.add(row(line, unit));
-        }
-        CsvSchema.Builder schema = CsvSchema.builder();
-        head(unit).forEach(schema::addColumn);
-        try {
-            return CSV.writer(schema.build().withHeader()).writeValueAsString(rows);
-        } catch (JsonProcessingException e) {
-            throw new UncheckedIOException("The fitting chart cannot be written as CSV.", e);
-        }
+        CsvSheet sheet = new CsvSheet(head(unit));
+        chart.lines().forEach(line -> sheet.line(cells(line, unit)));
+        return sheet.text();
     }
 
     private static List<String> head(LengthUnit unit) {
@@ -74,45 +53,34 @@ public final class ChartCsv {
                 "after" + in);
     }
 
-    private static Map<String, String> row(ChartLine line, LengthUnit unit) {
+    private static List<String> cells(ChartLine line, LengthUnit unit) {
         Need need = line.need();
         List<String> cells = new ArrayList<>();
         cells.add(need.measure().workroomLabel());
         cells.add(need.measure().term());
-        cells.add(number(need.body().mm(), unit));
-        cells.add(line.sides().map(sides -> number(sides.leftMm(), unit)).orElse(""));
-        cells.add(line.sides().map(sides -> number(sides.rightMm(), unit)).orElse(""));
+        cells.add(CsvSheet.number(need.body().mm(), unit));
+        cells.add(
+                line.sides().map(sides -> CsvSheet.number(sides.leftMm(), unit)).orElse(""));
+        cells.add(line.sides()
+                .map(sides -> CsvSheet.number(sides.rightMm(), unit))
+                .orElse(""));
         String note = need.body().note();
         cells.add(MeasureWords.origin(need.body().origin()) + (note.isEmpty() ? "" : ": " + note));
-        cells.add(number(need.tableMm(), unit));
-        cells.add(number(need.flatMm(), unit));
-        cells.add(number(need.easeMm(), unit));
-        cells.add(number(need.minimumEaseMm(), unit));
-        cells.add(number(need.needMm(), unit));
-        cells.add(number(need.measuringErrorMm(), unit));
+        cells.add(CsvSheet.number(need.tableMm(), unit));
+        cells.add(CsvSheet.number(need.flatMm(), unit));
+        cells.add(CsvSheet.number(need.easeMm(), unit));
+        cells.add(CsvSheet.number(need.minimumEaseMm(), unit));
+        cells.add(CsvSheet.number(need.needMm(), unit));
+        cells.add(CsvSheet.number(need.measuringErrorMm(), unit));
         cells.add(line.verdict());
         cells.add(need.decision().reason());
-        cells.add(number(need.decision().amountMm(), unit));
+        cells.add(CsvSheet.number(need.decision().amountMm(), unit));
         cells.add(line.change().map(change -> String.valueOf(change.edges())).orElse(""));
         cells.add(line.change().map(Change::sharedOver).orElse(""));
-        cells.add(line.change().map(change -> number(change.perEdgeMm(), unit)).orElse(""));
-        cells.add(number(line.afterMm(), unit));
-        Map<String, String> row = new LinkedHashMap<>();
-        List<String> head = head(unit);
-        for (int i = 0; i < cells.size(); i++) {
-            row.put(head.get(i), cells.get(i));
-        }
-        return row;
-    }
-
-    private static String number(OptionalDouble mm, LengthUnit unit) {
-        return mm.isPresent() ? number(mm.getAsDouble(), unit) : "";
-    }
-
-    private static String number(double mm, LengthUnit unit) {
-        BigDecimal exact = BigDecimal.valueOf(mm)
-                .divide(BigDecimal.valueOf(unit.mm()), DECIMALS, RoundingMode.HALF_UP)
-                .stripTrailingZeros();
-        return exact.signum() == 0 ? "0" : exact.toPlainString();
+        cells.add(line.change()
+                .map(change -> CsvSheet.number(change.perEdgeMm(), unit))
+                .orElse(""));
+        cells.add(CsvSheet.number(line.afterMm(), unit));
+        return cells;
     }
 }
