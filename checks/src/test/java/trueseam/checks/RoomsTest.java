@@ -96,7 +96,7 @@ class RoomsTest {
 
     @Test
     void eachLibraryStaysInItsRooms() {
-        only("org.apache.pdfbox..", "trueseam.output..");
+        only("org.apache.pdfbox..", "trueseam.output..", "trueseam.intake.pdf..");
         only("org.locationtech.jts..", "trueseam.geometry..");
         only("picocli..", "trueseam.app..");
         only(

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,7 +24,9 @@ import trueseam.garment.pattern.PieceKind;
 import trueseam.intake.bring.BringChoices;
 import trueseam.intake.bring.Bringing;
 import trueseam.intake.bring.Brought;
+import trueseam.intake.drawing.Drawing;
 import trueseam.intake.patternfile.PatternFile;
+import trueseam.intake.pdf.PdfDrawing;
 import trueseam.intake.svg.SvgDrawing;
 
 /** Brings a drawing that somebody made in as a pattern. */
@@ -49,7 +52,9 @@ public final class BringInCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", description = "The drawing: an SVG file from any vector editor.")
+    @Parameters(
+            paramLabel = "FILE",
+            description = "The drawing: an SVG file from any vector editor, or a PDF with lines in it.")
     private Path file;
 
     @Option(names = "--out", paramLabel = "PATTERN.svg", required = true, description = "The pattern file to write.")
@@ -66,6 +71,12 @@ public final class BringInCommand implements Callable<Integer> {
 
     @Option(names = "--layer", paramLabel = "TEXT", description = "Only lines of layers whose name has this in it.")
     private String layer;
+
+    @Option(
+            names = "--page",
+            paramLabel = "N",
+            description = "The page of a PDF that has the whole pattern on one sheet. Default: its only page.")
+    private int page;
 
     @Option(
             names = "--unit",
@@ -102,10 +113,8 @@ public final class BringInCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
-        OptionalDouble unitMm = unit == null ? OptionalDouble.empty() : OptionalDouble.of(length(unit));
-        var drawing = SvgDrawing.read(file.getFileName().toString(), Texts.read(file), unitMm);
         Brought brought = Bringing.of(
-                drawing,
+                drawing(),
                 new BringChoices(
                         name,
                         size,
@@ -124,6 +133,18 @@ public final class BringInCommand implements Callable<Integer> {
                                 ", ", p.edges().stream().map(e -> e.name()).toList())));
         say.println("Written to " + out + ". Look at it in a browser, then try: trueseam walk --pattern " + out);
         return 0;
+    }
+
+    private Drawing drawing() {
+        String called = file.getFileName().toString();
+        if (called.toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+            if (unit != null) {
+                throw new InputException("A PDF says itself how long its units are; --unit is for SVG files.");
+            }
+            return PdfDrawing.read(called, Texts.bytes(file), page);
+        }
+        OptionalDouble unitMm = unit == null ? OptionalDouble.empty() : OptionalDouble.of(length(unit));
+        return SvgDrawing.read(called, Texts.read(file), unitMm);
     }
 
     private double length(String text) {

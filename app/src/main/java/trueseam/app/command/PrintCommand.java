@@ -30,7 +30,7 @@ import trueseam.output.print.PrintOptions;
             "Example:",
             "  trueseam print --pattern bodice.svg --paper a4 --out bodice.pdf",
             "",
-            "Print page one first at 100 % and measure both test squares before cutting."
+            "Print page one first at 100 %% and measure both test squares before cutting."
         })
 public final class PrintCommand implements Callable<Integer> {
 

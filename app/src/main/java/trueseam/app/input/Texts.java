@@ -1,6 +1,7 @@
 package trueseam.app.input;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,17 +25,33 @@ public final class Texts {
      */
     public static String read(Path file) {
         try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes(file)))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            throw new InputException(file + " is not UTF-8 text; save it as UTF-8.");
+        }
+    }
+
+    /**
+     * Reads a file that is not text.
+     *
+     * @param file the file
+     * @return what is in it
+     * @throws InputException if it cannot be read
+     */
+    public static byte[] bytes(Path file) {
+        try {
             if (Files.isDirectory(file)) {
                 throw new InputException(file + " is a folder; name a file.");
             }
             if (Files.size(file) > LARGEST) {
                 throw new InputException(file + " is larger than 64 MB; that is no pattern, body or table of ours.");
             }
-            return Files.readString(file, StandardCharsets.UTF_8);
+            return Files.readAllBytes(file);
         } catch (NoSuchFileException e) {
             throw new InputException("There is no file " + file + "; check the name.");
-        } catch (CharacterCodingException e) {
-            throw new InputException(file + " is not UTF-8 text; save it as UTF-8.");
         } catch (IOException e) {
             throw new InputException(file + " cannot be read (" + e.getMessage() + "); check that you may open it.");
         }

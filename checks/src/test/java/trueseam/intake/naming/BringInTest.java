@@ -95,6 +95,31 @@ class BringInTest {
                 .toList();
     }
 
+    /** Printed on one large sheet and read back from the PDF: the stitching line of a piece on the fold ends on its cutting line. */
+    @ParameterizedTest
+    @org.junit.jupiter.params.provider.ValueSource(strings = {"bodice", "princess", "skirt"})
+    void aSheetForTheCopyShopComesBackFromItsPdf(String garment) throws IOException {
+        Pattern drafted =
+                Garment.valueOf(garment).draft(DraftFigure.of(SizeTables.named("misses"), "16"), Allowances.inches());
+        Path drawn = Files.writeString(folder.resolve("drawn.svg"), PatternFile.write(drafted));
+        Path sheet = folder.resolve("sheet.pdf");
+        assertThat(run("print", "--pattern", drawn.toString(), "--paper", "a0", "--out", sheet.toString())
+                        .code())
+                .isZero();
+        Path pattern = folder.resolve("pattern.svg");
+        Ran ran = run("bring-in", sheet.toString(), "--out", pattern.toString());
+        assertThat(ran.code()).as(ran.err()).isZero();
+        Pattern back =
+                PatternFile.read("pattern.svg", Files.readString(pattern)).pattern();
+        assertThat(back.pieces()).hasSameSizeAs(drafted.pieces());
+        for (Piece piece : drafted.pieces()) {
+            Piece same = back.firstOf(piece.kind()).orElseThrow();
+            assertThat(same.edges().stream().mapToDouble(Edge::length).sum())
+                    .as(piece.name())
+                    .isCloseTo(piece.edges().stream().mapToDouble(Edge::length).sum(), within(0.2));
+        }
+    }
+
     @Test
     void whatWasBroughtInCanBeFitted() throws IOException {
         Pattern drafted = Garment.bodice.draft(DraftFigure.of(SizeTables.named("misses"), "14"), Allowances.inches());

@@ -68,8 +68,8 @@ public final class Bringing {
                     "test square",
                     String.format(
                             Locale.ROOT,
-                            "A square of %.2f mm (%.3f in) is drawn; if the one on your print or screen says another size,"
-                                    + " give --scale.",
+                            "A square of %.2f mm (%.3f in) is drawn; if what is written at it says another size, the drawing is"
+                                    + " not at true scale.",
                             square,
                             square / 25.4)));
         }

@@ -56,11 +56,73 @@ final class Loops {
             loops.take(alike, closed, left);
         }
         loops.take(new ArrayList<>(left), closed, left);
-        return new Found(closed, List.copyOf(left));
+        return new Found(closed, loops.chains(List.copyOf(left)));
     }
 
     private static boolean isFlat(Stroke stroke) {
         return Math.abs(stroke.path().signedArea()) < 0.5 * stroke.path().length();
+    }
+
+    /** Lines of one look that go on into each other and meet no third one are one line. */
+    private List<Stroke> chains(List<Stroke> open) {
+        List<Stroke> all = new ArrayList<>(open);
+        boolean joined = true;
+        while (joined) {
+            joined = false;
+            List<Point> places = new ArrayList<>();
+            Map<Long, List<Integer>> grid = new HashMap<>();
+            Map<Integer, List<Integer>> meeting = new LinkedHashMap<>();
+            for (int i = 0; i < all.size(); i++) {
+                for (Point end :
+                        List.of(all.get(i).path().start(), all.get(i).path().end())) {
+                    meeting.computeIfAbsent(place(places, grid, end), k -> new ArrayList<>())
+                            .add(i);
+                }
+            }
+            Set<Integer> taken = new HashSet<>();
+            List<Stroke> next = new ArrayList<>();
+            for (Map.Entry<Integer, List<Integer>> at : meeting.entrySet()) {
+                List<Integer> two = alike(all, at.getValue());
+                if (two.size() == 2
+                        && !two.get(0).equals(two.get(1))
+                        && !taken.contains(two.get(0))
+                        && !taken.contains(two.get(1))) {
+                    taken.addAll(two);
+                    next.add(onward(all.get(two.get(0)), all.get(two.get(1)), places.get(at.getKey())));
+                    joined = true;
+                }
+            }
+            for (int i = 0; i < all.size(); i++) {
+                if (!taken.contains(i)) {
+                    next.add(all.get(i));
+                }
+            }
+            all = next;
+        }
+        return all;
+    }
+
+    /** Those of the lines that meet at a place which look like just one other of them. */
+    private static List<Integer> alike(List<Stroke> all, List<Integer> meeting) {
+        for (int i : meeting) {
+            List<Integer> same = meeting.stream()
+                    .filter(j -> all.get(j).look().equals(all.get(i).look())
+                            && all.get(j).layer().equals(all.get(i).layer()))
+                    .toList();
+            if (same.size() == 2) {
+                return same;
+            }
+        }
+        return List.of();
+    }
+
+    private Stroke onward(Stroke a, Stroke b, Point meeting) {
+        Path first =
+                a.path().end().isNear(meeting, joinMm) ? a.path() : a.path().reversed();
+        Path second =
+                b.path().start().isNear(meeting, joinMm) ? b.path() : b.path().reversed();
+        Stroke longer = a.path().length() >= b.path().length() ? a : b;
+        return new Stroke(endingAt(first, second.start()).then(second), longer.look(), longer.layer(), longer.label());
     }
 
     private record Way(Stroke stroke, boolean forward, int from, int to) {

@@ -73,6 +73,7 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
         }
         closed.sort(Comparator.comparingDouble((Closed c) -> c.region.areaMm2()).reversed());
         dropFrames(closed, drawing, findings);
+        dropSmall(closed, drawing, findings);
         List<RawPiece> pieces = new ArrayList<>();
         Set<Stroke> used = new HashSet<>();
         for (int i = 0; i < closed.size(); i++) {
@@ -85,6 +86,19 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
         List<Stroke> loose =
                 joined.lines().stream().filter(s -> !s.path().isClosed()).toList();
         return new Pieces(pieces, loose, squares, findings);
+    }
+
+    /** What has a fiftieth of the largest outline's area is a map of the sheets or a symbol: a cuff has a twelfth. */
+    private static void dropSmall(List<Closed> closed, Drawing drawing, List<Finding> findings) {
+        double largest = closed.isEmpty() ? 0 : closed.get(0).region.areaMm2();
+        long before = closed.size();
+        closed.removeIf(c -> c.region.areaMm2() < largest / 50);
+        if (closed.size() < before) {
+            findings.add(Finding.note(
+                    drawing.file(),
+                    before - closed.size()
+                            + " outlines have less than a fiftieth of the largest one's area and were left out."));
+        }
     }
 
     /** A frame round the page holds two pieces or more; it is no piece itself. */
@@ -136,6 +150,13 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
                 }
             }
         }
+        if (inner.isEmpty()) {
+            Optional<Closed> onFold = onFold(outer, lines, used);
+            inner = onFold.flatMap(candidate -> beside(outer, candidate));
+            if (inner.isPresent()) {
+                used.add(onFold.get().stroke);
+            }
+        }
         List<Stroke> inside = new ArrayList<>();
         for (Stroke line : lines) {
             if (!used.contains(line) && isIn(outer, line.path())) {
@@ -148,6 +169,28 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
         List<Caption> written =
                 captions.stream().filter(c -> outer.region.contains(c.at())).toList();
         return new RawPiece(outer.stroke.label(), outer.stroke, inner, inside, written);
+    }
+
+    /**
+     * A line that runs inside a piece from its edge to its edge, most of the way round: the stitching line of a piece on the fold, where
+     * stitching and cutting line are one. It is closed along the edge.
+     */
+    private static Optional<Closed> onFold(Closed outer, List<Stroke> lines, Set<Stroke> used) {
+        Path edge = outer.stroke.path();
+        return lines.stream()
+                .filter(s ->
+                        !used.contains(s) && !s.path().isClosed() && s.path().length() > edge.length() / 2)
+                .filter(s -> isIn(outer, s.path()))
+                .filter(s -> List.of(s.path().start(), s.path().end()).stream()
+                        .allMatch(p -> edge.nearest(p).point().isNear(p, Chains.JOIN_MM)))
+                .max(Comparator.comparingDouble(s -> s.path().length()))
+                .map(s -> {
+                    Path line = Loops.endingAt(s.path(), s.path().end());
+                    Path closed = line.then(Path.through(line.end(), line.start()));
+                    Stroke stroke = new Stroke(closed, s.look(), s.layer(), s.label());
+                    used.add(s);
+                    return new Closed(stroke, Region.within(closed, FLAT_MM), closed.bounds());
+                });
     }
 
     /** A notch is drawn across the line: its middle counts, and either end may. */
