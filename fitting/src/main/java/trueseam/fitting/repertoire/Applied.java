@@ -81,7 +81,7 @@ public record Applied(Entry entry, Variant variant, double mm, Optional<Side> si
                         ? Tissue.work(now, one.steps()).piece()
                         : now;
             }
-            Optional<String> spoilt = now == piece ? Optional.empty() : spoilt(piece, now);
+            Optional<String> spoilt = now.equals(piece) ? Optional.empty() : spoilt(piece, now);
             if (spoilt.isPresent()) {
                 throw new AlterationException(
                         piece.name(),
