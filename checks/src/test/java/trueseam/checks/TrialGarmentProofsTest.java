@@ -1,6 +1,7 @@
 package trueseam.checks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,6 +16,7 @@ import trueseam.fitting.alteration.AlterationException;
 import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.plan.Fitting;
+import trueseam.fitting.repertoire.Entry;
 import trueseam.fitting.repertoire.Repertoire;
 import trueseam.fitting.tissue.TissueException;
 import trueseam.fitting.trial.Cause;
@@ -30,6 +32,8 @@ import trueseam.fitting.trial.Symptom;
 import trueseam.fitting.trial.TrialFolds;
 import trueseam.garment.body.Body;
 import trueseam.garment.body.Reading;
+import trueseam.garment.flat.FlatMeasure;
+import trueseam.garment.flat.FlatPattern;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Pattern;
@@ -44,6 +48,9 @@ class TrialGarmentProofsTest {
 
     /** Half of a usual amount is what a first sitting pins. */
     private static final double SHARE = 0.5;
+
+    /** What truing may take of a change that is done by its name and not by its measure. */
+    private static final double TRUED_MM = 1;
 
     /** Size 14 of the misses' table with two inches more at bust, waist and hip, a longer waist, a larger arm and a deeper crotch. */
     private static Body body() {
@@ -100,6 +107,21 @@ class TrialGarmentProofsTest {
             return;
         }
         assertThat(next.report().failures()).isEmpty();
+        cameOnTop(first, next, pinned);
+    }
+
+    /** What is found by a measure is measured: the altered pattern before, and what was pinned on top of it. */
+    private static void cameOnTop(FitResult first, FitResult next, Pinned pinned) {
+        Entry entry = pinned.remedy().entry();
+        if (!entry.solved()) {
+            return;
+        }
+        Measure measure = entry.measures().get(0);
+        Optional<FlatMeasure> before = FlatPattern.measure(first.worked().altered(), measure);
+        Optional<FlatMeasure> after = FlatPattern.measure(next.worked().altered(), measure);
+        assertThat(after.orElseThrow().mm() - before.orElseThrow().mm())
+                .as(measure.term())
+                .isCloseTo(pinned.amountMm(), within(TRUED_MM));
     }
 
     private static Pinned pinned(Trial trial, double amountMm) {
@@ -112,7 +134,7 @@ class TrialGarmentProofsTest {
         double each = amountMm / counting.amountMm(as.takenMm(1), at);
         Pinned pinned =
                 new Pinned(Optional.of(trial.symptom()), Optional.of(trial.cause()), trial.remedy(), each, as, at, "");
-        assertThat(Math.abs(pinned.amountMm())).isCloseTo(amountMm, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(Math.abs(pinned.amountMm())).isCloseTo(amountMm, within(1e-9));
         return pinned;
     }
 
