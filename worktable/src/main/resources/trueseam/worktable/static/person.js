@@ -92,10 +92,19 @@ document.addEventListener("change", event => {
   only();
 });
 
+/** Says aloud what came of a reading; its notes stand beside the field, where eyes find them. */
+function hear(says) {
+  const comes = document.getElementById(says.id.replace("says-", "comes-"));
+  document.getElementById("heard").textContent = [comes, ...says.children].map(part => part.textContent.trim()).filter(Boolean).join(". ");
+}
+
 document.addEventListener("htmx:afterSettle", event => {
   only();
   mark();
   const path = event.detail.pathInfo?.requestPath ?? "";
-  if (path.endsWith("/person/read") && event.detail.target?.classList.contains("says")) look(document.activeElement.closest?.("input[data-measure]"));
+  if (!path.endsWith("/person/read") || !event.detail.target?.classList.contains("says")) return;
+  const says = document.getElementById(event.detail.target.id);
+  if (says) hear(says);
+  look(document.activeElement.closest?.("input[data-measure]"));
 });
 only();
