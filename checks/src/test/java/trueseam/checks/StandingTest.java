@@ -22,14 +22,23 @@ import trueseam.fitting.compare.Need;
 import trueseam.fitting.compare.Overrule;
 import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.plan.Fitting;
+import trueseam.fitting.repertoire.Entry;
+import trueseam.fitting.repertoire.Repertoire;
 import trueseam.fitting.standing.Evidence.Counts;
 import trueseam.fitting.standing.Proposal;
 import trueseam.fitting.standing.Standing;
 import trueseam.fitting.standing.StandingWords;
 import trueseam.fitting.standing.TakenUp;
 import trueseam.fitting.standing.Weight;
+import trueseam.fitting.trial.NextFit;
+import trueseam.fitting.trial.Pinned;
+import trueseam.fitting.trial.PinnedAs;
+import trueseam.fitting.trial.PinnedAt;
+import trueseam.fitting.trial.Remedy;
+import trueseam.fitting.trial.Sitting;
 import trueseam.garment.body.Body;
 import trueseam.garment.earlier.EarlierFit;
+import trueseam.garment.earlier.MeasureThen.Settled;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
@@ -194,6 +203,43 @@ class StandingTest {
                         .orElseThrow()
                         .evidence(Counts.HEARSAY))
                 .hasSize(1);
+    }
+
+    @Test
+    void whatWasPinnedOnTwoTrialGarmentsIsHersAndWhatARuleSettledStaysTheRules() throws IOException {
+        Body body = body("10037");
+        Entry hipEntry = Repertoire.named("skirt hip").orElseThrow();
+        // Half an inch let in at each side: an inch round the body, on top of the surveyed 1011 mm.
+        Pinned inch = new Pinned(
+                Optional.empty(),
+                Optional.empty(),
+                new Remedy(hipEntry, hipEntry.variants().get(0), true),
+                12.7,
+                PinnedAs.OPENED,
+                PinnedAt.BOTH,
+                "");
+        List<EarlierFit> fits = new ArrayList<>();
+        for (String size : List.of("14", "18")) {
+            FitResult pinned = NextFit.after(fit(body, size, USUAL), List.of(new Sitting("first", List.of(inch))));
+            assertThat(pinned.report().holds()).isTrue();
+            fits.add(earlier(pinned, TODAY.minusMonths(size.equals("14") ? 8 : 2), false));
+        }
+        Proposal hip =
+                Standing.of(fits, Optional.of(body)).of(Measure.HIP_GIRTH).orElseThrow();
+        assertThat(hip.weight()).isEqualTo(Weight.AGREED);
+        assertThat(hip.mm().orElseThrow()).isCloseTo(1011 + 25.4, within(0.1));
+        for (EarlierFit fit : fits) {
+            assertThat(settled(fit, Measure.HIP_GIRTH)).isEqualTo(Settled.DECIDED);
+            assertThat(settled(fit, Measure.WAIST_GIRTH)).isIn(Settled.ALTERED, Settled.LEFT);
+        }
+    }
+
+    private static Settled settled(EarlierFit fit, Measure measure) {
+        return fit.measures().stream()
+                .filter(one -> one.measure() == measure)
+                .findFirst()
+                .orElseThrow()
+                .settled();
     }
 
     private static FitChoices decided(double hipMm) {

@@ -210,7 +210,9 @@ public record FitChoices(
      * @return true if standing evidence took the place of the rule
      */
     public boolean isStanding(Measure measure) {
-        return overrules.get(measure) instanceof Overrule.Standing standing
-                && standing.mm().isPresent();
+        Overrule own = overrules.get(measure) instanceof Overrule.Settled settled
+                ? settled.kept().orElse(settled)
+                : overrules.get(measure);
+        return own instanceof Overrule.Standing standing && standing.mm().isPresent();
     }
 }

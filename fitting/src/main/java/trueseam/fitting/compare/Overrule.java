@@ -1,5 +1,6 @@
 package trueseam.fitting.compare;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The dressmaker's own decision about one measure; it goes before every rule. */
@@ -30,6 +31,17 @@ public sealed interface Overrule {
      * It was settled by the fit before, and what was pinned on the trial garment comes on top.
      *
      * @param decision what was decided then, with what was pinned
+     * @param kept her decision of then, or that of earlier patterns, where no pin changed it
      */
-    record Settled(Decision decision) implements Overrule {}
+    record Settled(Decision decision, Optional<Overrule> kept) implements Overrule {
+
+        /**
+         * Whether a pin decided.
+         *
+         * @return true if it is altered by more or less than was decided then
+         */
+        public boolean isPinned() {
+            return kept.isEmpty() && decision.overruled() && decision.isAltered();
+        }
+    }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import trueseam.fitting.compare.Coverage;
@@ -127,12 +128,14 @@ public record Standing(String person, List<Proposal> proposals) {
         for (Entry entry : Repertoire.all()) {
             for (Side side : Side.values()) {
                 for (EarlierFit fit : fits) {
+                    Map<String, NamedThen> byWay = new TreeMap<>();
                     fit.named().stream()
                             .filter(one -> one.name().equals(entry.name()) && one.side() == side)
                             .filter(one -> !isInTheChart(entry, side, fit))
-                            .forEach(one -> heard.computeIfAbsent(
-                                            new Subject.OfName(entry, one.way(), side), subject -> new ArrayList<>())
-                                    .add(named(fit, one)));
+                            .forEach(one -> byWay.merge(one.way(), one, NamedThen::plus));
+                    byWay.forEach((way, one) -> heard.computeIfAbsent(
+                                    new Subject.OfName(entry, way, side), subject -> new ArrayList<>())
+                            .add(named(fit, one)));
                 }
             }
         }

@@ -137,9 +137,18 @@ public final class NextFit {
             Decision open = !was.isAltered() && pinnedMeasures.contains(need.measure())
                     ? new Decision(Verdict.ALTER, alteredMm(need.measure()), was.reason(), true)
                     : was;
-            settled.put(need.measure(), new Overrule.Settled(settled(open, movedMm)));
+            settled.put(need.measure(), new Overrule.Settled(settled(open, movedMm), kept(need.measure(), movedMm)));
         }
         return settled;
+    }
+
+    /** What was decided before by herself or by earlier patterns, unless a pin changes it; so that the report still tells it. */
+    private Optional<Overrule> kept(Measure measure, double movedMm) {
+        Optional<Overrule> was =
+                Optional.ofNullable(before.choices().overrules().get(measure));
+        return Math.abs(movedMm) >= SAID_FROM_MM
+                ? Optional.empty()
+                : was.flatMap(own -> own instanceof Overrule.Settled settled ? settled.kept() : was);
     }
 
     /** What other changes did to a measure that was left alone. */

@@ -181,6 +181,16 @@ class StandingTest {
     }
 
     @Test
+    void whatWasPinnedOnTopOfAnAlterationByNameIsOneAmountWithIt() {
+        assertThat(standing(Earlier.bodice("12", 9)
+                                .named("sway-back", 6, Side.BOTH)
+                                .named("sway-back", 4, Side.BOTH))
+                        .named("sway-back"))
+                .singleElement()
+                .satisfies(one -> assertThat(one.mm().orElseThrow()).isEqualTo(10));
+    }
+
+    @Test
     void whatAnAlterationDidToAMeasureOfTheChartIsNotCountedASecondTimeByItsName() {
         Standing standing = standing(Earlier.bodice("12", 9)
                 .with(Measure.ACROSS_BACK_WIDTH, 360, 355, 12, Settled.LEFT)

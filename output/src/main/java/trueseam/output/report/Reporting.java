@@ -136,7 +136,8 @@ final class Reporting {
 
     private static ReportFigures.ChoicesFigure choices(FitChoices choices) {
         List<ReportFigures.OverruleFigure> overrules = new ArrayList<>();
-        choices.overrules().forEach((measure, overrule) -> overrules.add(overrule(measure, overrule)));
+        choices.overrules()
+                .forEach((measure, overrule) -> overrule(measure, overrule).ifPresent(overrules::add));
         return new ReportFigures.ChoicesFigure(
                 choices.method().map(Reporting::word).orElse("as known"),
                 word(choices.rule()),
@@ -149,21 +150,25 @@ final class Reporting {
                 choices.show().unit().sign());
     }
 
-    private static ReportFigures.OverruleFigure overrule(Measure measure, Overrule overrule) {
+    private static Optional<ReportFigures.OverruleFigure> overrule(Measure measure, Overrule overrule) {
+        if (overrule instanceof Overrule.Settled settled) {
+            // After a sitting every measure is settled: what a rule settled is no overrule, what was pinned is one.
+            return settled.isPinned()
+                    ? Optional.of(new ReportFigures.OverruleFigure(
+                            measure.term(),
+                            "pinned",
+                            OptionalDouble.of(settled.decision().amountMm())))
+                    : settled.kept().flatMap(kept -> overrule(measure, kept));
+        }
         if (overrule instanceof Overrule.Amount amount) {
-            return new ReportFigures.OverruleFigure(measure.term(), "amount", OptionalDouble.of(amount.mm()));
+            return Optional.of(
+                    new ReportFigures.OverruleFigure(measure.term(), "amount", OptionalDouble.of(amount.mm())));
         }
         if (overrule instanceof Overrule.Standing standing) {
-            return new ReportFigures.OverruleFigure(measure.term(), "standing", standing.mm());
-        }
-        if (overrule instanceof Overrule.Settled settled) {
-            return new ReportFigures.OverruleFigure(
-                    measure.term(),
-                    "settled",
-                    OptionalDouble.of(settled.decision().amountMm()));
+            return Optional.of(new ReportFigures.OverruleFigure(measure.term(), "standing", standing.mm()));
         }
         String word = overrule instanceof Overrule.Leave ? "leave" : "alter";
-        return new ReportFigures.OverruleFigure(measure.term(), word, OptionalDouble.empty());
+        return Optional.of(new ReportFigures.OverruleFigure(measure.term(), word, OptionalDouble.empty()));
     }
 
     private ReportFigures.AlterationFigure alteration(Request request) {
