@@ -112,14 +112,16 @@ record Marks(Map<Integer, List<Mark>> marks) {
     /** The stretch, and on along the mark, which begins where the stretch ends but for the pen's width. */
     private static Path closed(Path stretch, Path mark) {
         List<Segment> all = new ArrayList<>(stretch.segments());
-        if (!stretch.end().isNear(mark.start(), 1e-9)) {
-            all.add(new Line(stretch.end(), mark.start()));
-        }
+        bridge(all, stretch.end(), mark.start());
         all.addAll(mark.segments());
-        if (!mark.end().isNear(stretch.start(), 1e-9)) {
-            all.add(new Line(mark.end(), stretch.start()));
-        }
+        bridge(all, mark.end(), stretch.start());
         return Path.of(all);
+    }
+
+    private static void bridge(List<Segment> line, Point from, Point to) {
+        if (!from.isNear(to, 1e-9)) {
+            line.add(new Line(from, to));
+        }
     }
 
     List<Path> on(int piece) {

@@ -253,10 +253,18 @@ final class PieceMaking {
                 j++;
             }
             double middle = (ticks.get(i).alongMm() + ticks.get(j - 1).alongMm()) / 2;
-            notches.add(new Notch(ticks.get(i).edge().name(), middle, Notch.Kind.values()[j - i - 1]));
+            notches.add(new Notch(ticks.get(i).edge().name(), middle, kind(j - i)));
             i = j;
         }
         return notches;
+    }
+
+    private static Notch.Kind kind(int cuts) {
+        return switch (cuts) {
+            case 1 -> Notch.Kind.SINGLE;
+            case 2 -> Notch.Kind.DOUBLE;
+            default -> Notch.Kind.TRIPLE;
+        };
     }
 
     private Optional<String> fold(List<Edge> edges) {

@@ -91,7 +91,7 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
     /** What has a fiftieth of the largest outline's area is a map of the sheets or a symbol: a cuff has a twelfth. */
     private static void dropSmall(List<Closed> closed, Drawing drawing, List<Finding> findings) {
         double largest = closed.isEmpty() ? 0 : closed.get(0).region.areaMm2();
-        long before = closed.size();
+        int before = closed.size();
         closed.removeIf(c -> c.region.areaMm2() < largest / 50);
         if (closed.size() < before) {
             findings.add(Finding.note(
@@ -108,10 +108,10 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
                 return false;
             }
             List<Closed> within = closed.stream()
-                    .filter(c -> c != frame && frame.bounds.grown(0.1).meets(c.bounds, 0) && holds(frame, c))
+                    .filter(c -> !c.equals(frame) && frame.bounds.grown(0.1).meets(c.bounds, 0) && holds(frame, c))
                     .toList();
             long apart = within.stream()
-                    .filter(c -> within.stream().noneMatch(o -> o != c && holds(o, c)))
+                    .filter(c -> within.stream().noneMatch(o -> !o.equals(c) && holds(o, c)))
                     .count();
             if (apart >= 2) {
                 findings.add(Finding.note(

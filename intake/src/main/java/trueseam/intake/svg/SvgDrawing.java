@@ -80,7 +80,7 @@ public final class SvgDrawing {
     public static Drawing read(String file, String text, OptionalDouble unitMm) {
         SvgDrawing reading = new SvgDrawing(file, ElementReader.read(file, text));
         Affine toMm = reading.scale(unitMm);
-        reading.walk(reading.root, toMm, Map.of(), "", 0);
+        reading.walkRoot(toMm);
         return new Drawing(file, reading.strokes, reading.captions, reading.findings);
     }
 
@@ -135,6 +135,13 @@ public final class SvgDrawing {
         }
     }
 
+    /** The outermost svg has its size and viewBox in the scale already. */
+    private void walkRoot(Affine toMm) {
+        Affine here = own(root).then(toMm);
+        Map<String, String> look = styles.of(root, Map.of());
+        root.children().forEach(child -> walk(child, here, look, "", 0));
+    }
+
     private void walk(Element element, Affine placed, Map<String, String> around, String layer, int uses) {
         Map<String, String> look = styles.of(element, around);
         if (NOT_DRAWN.contains(element.name())
@@ -153,7 +160,7 @@ public final class SvgDrawing {
                 element.children().forEach(child -> walk(child, here, look, inner, uses));
             }
             case "svg" -> {
-                Affine inner = element == root ? here : nested(element).then(here);
+                Affine inner = nested(element).then(here);
                 element.children().forEach(child -> walk(child, inner, look, layer, uses));
             }
             case "use" -> use(element, here, look, layer, uses);

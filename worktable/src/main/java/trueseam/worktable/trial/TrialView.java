@@ -89,7 +89,6 @@ public record TrialView(
                 said.put(one.getKey(), one.getValue());
             } catch (AnswerException e) {
                 // The address has more than answers: a chosen change, or a word from an old page.
-                continue;
             }
         }
         LengthFormat show = workings.project().person().format();
