@@ -2,10 +2,6 @@ package trueseam.worktable.pattern;
 
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +10,7 @@ import java.util.function.UnaryOperator;
 import trueseam.garment.finding.Severity;
 import trueseam.intake.patternfile.PatternFile;
 import trueseam.intake.patternfile.PatternFileException;
+import trueseam.worktable.page.Brought;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
 import trueseam.worktable.page.Step;
@@ -110,8 +107,8 @@ public final class PatternScreen implements Screen {
     /** Only a file that can be read becomes the project's pattern. */
     private static String kept(Visit visit, UploadedFile file) {
         try {
-            String text = text(file);
-            String name = file.filename().replaceAll(".*[/\\\\]", "");
+            String text = Brought.text(file);
+            String name = Brought.name(file);
             var reading = PatternFile.read(name, text);
             var failure = reading.findings().stream()
                     .filter(f -> f.severity() == Severity.FAILURE)
@@ -132,15 +129,6 @@ public final class PatternScreen implements Screen {
     private static Project withFile(Project project, String mark, String name) {
         PatternPart part = project.pattern();
         return project.with(new PatternPart("file", "", List.of(), "", "", mark, name, part.flat()));
-    }
-
-    private static String text(UploadedFile file) throws IOException, CharacterCodingException {
-        try (InputStream in = file.content()) {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(in.readAllBytes()))
-                    .toString();
-        }
     }
 
     private static void pieces(Visit visit) {

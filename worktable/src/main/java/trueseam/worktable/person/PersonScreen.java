@@ -2,9 +2,6 @@ package trueseam.worktable.person;
 
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -17,6 +14,7 @@ import trueseam.garment.measure.Measure;
 import trueseam.intake.sheet.SheetException;
 import trueseam.intake.survey.BroughtBody;
 import trueseam.output.words.MeasureWords;
+import trueseam.worktable.page.Brought;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
 import trueseam.worktable.page.Step;
@@ -181,11 +179,11 @@ public final class PersonScreen implements Screen {
             return;
         }
         List<String> said = new ArrayList<>();
-        String name = file.filename().replaceAll(".*[/\\\\]", "");
+        String name = Brought.name(file);
         try {
             BroughtBody brought = BroughtBody.read(
                     name,
-                    text(file),
+                    Brought.text(file),
                     visit.field("row"),
                     visit.desk().rules().withBareUnit(visit.project().person().bareUnit()));
             for (Finding finding : brought.file().findings()) {
@@ -202,15 +200,6 @@ public final class PersonScreen implements Screen {
             said.add(name + " cannot be read: it is not text in UTF-8. Bring a file as docs/body-files.md says.");
         }
         show(visit, said, "");
-    }
-
-    private static String text(UploadedFile file) throws IOException {
-        try (InputStream in = file.content()) {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(in.readAllBytes()))
-                    .toString();
-        }
     }
 
     private static Optional<Measure> measure(Visit visit) {

@@ -2,13 +2,11 @@ package trueseam.worktable.standing;
 
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import trueseam.intake.report.FitReportFile;
 import trueseam.intake.sheet.SheetException;
+import trueseam.worktable.page.Brought;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
 import trueseam.worktable.page.Step;
@@ -37,12 +35,12 @@ public final class StandingScreen implements Screen {
         List<String> problems = new ArrayList<>();
         StandingPart part = visit.project().standing();
         for (UploadedFile file : visit.context().uploadedFiles("file")) {
-            String name = file.filename().replaceAll(".*[/\\\\]", "");
+            String name = Brought.name(file);
             if (file.size() == 0) {
                 continue;
             }
             try {
-                String text = text(file);
+                String text = Brought.text(file);
                 FitReportFile.read(name, text); // only what can be read is brought
                 part = part.with(new StandingPart.Report(visit.desk().shelf().keepFile(text), name));
             } catch (SheetException e) {
@@ -80,14 +78,5 @@ public final class StandingScreen implements Screen {
                 "",
                 project -> project.with(new StandingPart(project.standing().reports(), off)));
         show(visit, List.of());
-    }
-
-    private static String text(UploadedFile file) throws IOException {
-        try (InputStream in = file.content()) {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(in.readAllBytes()))
-                    .toString();
-        }
     }
 }

@@ -33,7 +33,8 @@ class PersonScreenTest {
         browser.type("#f-WAIST_GIRTH-0", "31 1/x");
         browser.waitFor(() -> "true".equals(browser.find("#f-WAIST_GIRTH-0").getAttribute("aria-invalid")));
         assertThat(browser.find("#says-WAIST_GIRTH").getText()).contains("31 1/x");
-        browser.waitFor(() -> browser.find("#heard").getDomProperty("textContent").contains("31 1/x"));
+        browser.waitFor(
+                () -> browser.find("#heard").getDomProperty("textContent").contains("31 1/x"));
         browser.restart();
         browser.open("/p/" + id + "/person");
         assertThat(value(browser, BUST)).isEqualTo("38 1/2");

@@ -1,0 +1,39 @@
+package trueseam.worktable.page;
+
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+
+/** A file that was brought. */
+public final class Brought {
+
+    private Brought() {}
+
+    /**
+     * What it was called, without the folder that some browsers send along.
+     *
+     * @param file the file
+     * @return its name
+     */
+    public static String name(UploadedFile file) {
+        return file.filename().replaceAll(".*[/\\\\]", "");
+    }
+
+    /**
+     * Its text.
+     *
+     * @param file the file
+     * @return all of it
+     * @throws IOException if it is not text in UTF-8
+     */
+    public static String text(UploadedFile file) throws IOException {
+        try (InputStream in = file.content()) {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(in.readAllBytes()))
+                    .toString();
+        }
+    }
+}
