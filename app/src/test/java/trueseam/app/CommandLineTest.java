@@ -5,10 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -29,26 +27,8 @@ class CommandLineTest {
     @TempDir
     Path folder;
 
-    private record Ran(int code, String out, String err) {}
-
     private Ran run(String... args) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Djava.awt.headless=true",
-                "-cp",
-                System.getProperty("java.class.path"),
-                "trueseam.app.Main"));
-        command.addAll(List.of(args));
-        Path out = Files.createTempFile("out", ".txt");
-        Path err = Files.createTempFile("err", ".txt");
-        Process process = new ProcessBuilder(command)
-                .directory(folder.toFile())
-                .redirectOutput(out.toFile())
-                .redirectError(err.toFile())
-                .start();
-        int code = process.waitFor();
-        return new Ran(
-                code, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
+        return Ran.in(folder, "", args);
     }
 
     private List<String> files() throws IOException {

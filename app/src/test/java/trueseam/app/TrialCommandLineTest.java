@@ -5,11 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,28 +23,8 @@ class TrialCommandLineTest {
     @TempDir
     Path folder;
 
-    private record Ran(int code, String out, String err) {}
-
     private Ran run(String typed, String... args) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Djava.awt.headless=true",
-                "-cp",
-                System.getProperty("java.class.path"),
-                "trueseam.app.Main"));
-        command.addAll(List.of(args));
-        Path in = Files.writeString(Files.createTempFile("in", ".txt"), typed);
-        Path out = Files.createTempFile("out", ".txt");
-        Path err = Files.createTempFile("err", ".txt");
-        Process process = new ProcessBuilder(command)
-                .directory(folder.toFile())
-                .redirectInput(in.toFile())
-                .redirectOutput(out.toFile())
-                .redirectError(err.toFile())
-                .start();
-        int code = process.waitFor();
-        return new Ran(
-                code, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
+        return Ran.in(folder, typed, args);
     }
 
     private void draft(String garment) throws IOException, InterruptedException {
@@ -130,7 +107,7 @@ class TrialCommandLineTest {
             value = {
                 "11,sway-back,,,,,| p.csv, line 2, pinned: Give what was pinned",
                 "11,sway-back,,1/4,fold depth,behind,| p.csv, line 2, side: The side \"behind\"",
-                "99,,,1/4,,,| p.csv, line 2, seen: Nothing that is seen",
+                "999,,,1/4,,,| p.csv, line 2, seen: Nothing that is seen",
             })
     void aLineThatCannotBeReadIsOneSentenceWithItsPlace(String line, String sentence) throws Exception {
         draft("skirt");

@@ -94,7 +94,8 @@ class GuidedReadingTest {
             Random random = new Random(seed);
             GuidedReading reading = seed % 2 == 0
                     ? GuidedReading.ofAnyGarment()
-                    : GuidedReading.of(Drafted.shell(GarmentKind.values()[random.nextInt(4)], "14"));
+                    : GuidedReading.of(
+                            Drafted.shell(List.of(GarmentKind.values()).get(random.nextInt(4)), "14"));
             int asked = 0;
             Optional<Question> next = reading.next();
             while (next.isPresent()) {

@@ -84,11 +84,10 @@ public record TrialView(
                 taken.value().map(t -> GuidedReading.of(t.pattern())).orElseGet(GuidedReading::ofAnyGarment);
         Map<String, String> said = new LinkedHashMap<>();
         for (Map.Entry<String, String> one : asked.entrySet()) {
-            try {
-                reading = reading.answered(one.getKey(), one.getValue());
+            Optional<GuidedReading> more = answered(reading, one.getKey(), one.getValue());
+            if (more.isPresent()) {
+                reading = more.get();
                 said.put(one.getKey(), one.getValue());
-            } catch (AnswerException e) {
-                // The address has more than answers: a chosen change, or a word from an old page.
             }
         }
         LengthFormat show = workings.project().person().format();
@@ -105,6 +104,15 @@ public record TrialView(
                 workings.fit(),
                 workings.project().trial().sittings().isEmpty() ? List.of() : moved(workings, show),
                 said);
+    }
+
+    /** The address has more than answers: a chosen change, or a word from an old page. */
+    private static Optional<GuidedReading> answered(GuidedReading reading, String question, String answer) {
+        try {
+            return Optional.of(reading.answered(question, answer));
+        } catch (AnswerException e) {
+            return Optional.empty();
+        }
     }
 
     private static List<Moved> moved(Workings workings, LengthFormat show) {
