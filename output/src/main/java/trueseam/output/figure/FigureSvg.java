@@ -5,6 +5,7 @@ import java.util.Locale;
 import trueseam.garment.body.Side;
 import trueseam.garment.measure.Measure;
 import trueseam.geometry.Point;
+import trueseam.geometry.convert.PathData;
 
 /**
  * Writes the figure as SVG: mm, front on the left and back on the right, or sitting for what is measured so; as near as the tape allows. No colours and no style attributes: what is drawn how
@@ -111,10 +112,10 @@ final class FigureSvg {
     private void person(FigureView view) {
         Contour contour = new Contour(form, view);
         put("<path class=\"fig-floor\" d=\"M%s 0H%s\"/>", number(-halfWidth + MARGIN), number(halfWidth - MARGIN));
-        skin(SvgLines.data(contour.body()));
-        skin(SvgLines.data(contour.head()));
+        skin(PathData.drawn(contour.body()));
+        skin(PathData.drawn(contour.head()));
         StringBuilder inside = new StringBuilder();
-        contour.inside().forEach(line -> inside.append(SvgLines.data(line)));
+        contour.inside().forEach(line -> inside.append(PathData.drawn(line)));
         put("<path class=\"fig-detail\" d=\"%s\"/>", inside);
     }
 
@@ -127,9 +128,9 @@ final class FigureSvg {
         double middle = sitting.middle();
         frame(2 * halfWidth, middle - half, 2 * half, crop);
         put("<path class=\"fig-floor\" d=\"M%s 0H%s\"/>", number(middle - half), number(middle + half));
-        put("<path class=\"fig-seat\" d=\"%s\"/>", SvgLines.data(sitting.chair()));
-        skin(SvgLines.data(sitting.body()));
-        skin(SvgLines.data(sitting.arm()));
+        put("<path class=\"fig-seat\" d=\"%s\"/>", PathData.drawn(sitting.chair()));
+        skin(PathData.drawn(sitting.body()));
+        skin(PathData.drawn(sitting.arm()));
         group("fig-tape in-focus", measure, Side.RIGHT);
         drawn(sitting.tape());
         put("</g></svg>");

@@ -16,10 +16,8 @@ import trueseam.garment.body.Population;
 import trueseam.garment.body.Reading;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.measure.MeasureKind;
-import trueseam.geometry.Line;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
-import trueseam.geometry.Segment;
 import trueseam.geometry.polygon.Region;
 
 class TapePathsTest {
@@ -231,8 +229,6 @@ class TapePathsTest {
     }
 
     private static Path closed(Path open) {
-        List<Segment> all = new ArrayList<>(open.segments());
-        all.add(new Line(open.end(), open.start()));
-        return Path.of(all);
+        return open.then(Path.through(open.end(), open.start()));
     }
 }

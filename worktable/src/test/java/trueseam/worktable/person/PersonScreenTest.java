@@ -191,8 +191,15 @@ class PersonScreenTest {
         Path file = Files.createTempFile("ann", ".csv");
         Files.writeString(
                 file,
-                "# label: Ann\nmeasure,value,side,date\nbust girth,38 1/2 in,,2026-03-09\nHip,104 cm,,2026-03-09\nelbow,7 ducats,,\n"
-                        + "shoulder length,5 in,left,2026-03-09\nshoulder length,4 7/8 in,right,2026-03-09\n");
+                """
+                # label: Ann
+                measure,value,side,date
+                bust girth,38 1/2 in,,2026-03-09
+                Hip,104 cm,,2026-03-09
+                elbow,7 ducats,,
+                shoulder length,5 in,left,2026-03-09
+                shoulder length,4 7/8 in,right,2026-03-09
+                """);
         bring(browser, file, "");
         browser.waitFor(() -> value(browser, "#label").equals("Ann"));
         assertThat(browser.main()).contains("ducats");
