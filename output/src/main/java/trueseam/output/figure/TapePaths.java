@@ -64,7 +64,8 @@ final class TapePaths {
                         m,
                         on.neckBase(),
                         Map.of(NAPE, List.of(f.nape), NECK_SIDE, bothSides(f.neckSide), NECK_PIT, List.of(f.neckPit)));
-            case ARMSCYE_GIRTH -> round(m, on.armscye(), Map.of(SHOULDER, List.of(f.shoulder), ARMPIT, List.of(f.armpit)));
+            case ARMSCYE_GIRTH ->
+                round(m, on.armscye(), Map.of(SHOULDER, List.of(f.shoulder), ARMPIT, List.of(f.armpit)));
             case UPPER_ARM_GIRTH -> round(m, f.arm.squareRing(f.upperArmAt, f.upperArmLean));
             case ELBOW_GIRTH -> round(m, f.arm.squareRing(f.elbow.y(), f.upperArmLean), ELBOW, List.of(on.elbow()));
             case WRIST_GIRTH -> round(m, f.arm.squareRing(f.wrist.y() + 4, f.forearmLean), WRIST, List.of(on.wrist()));
@@ -138,7 +139,10 @@ final class TapePaths {
                         false);
             }
             case UPPER_ARM_LENGTH ->
-                along(m, on.outsideOfArm(f.elbow.y()), Map.of(SHOULDER, List.of(f.shoulder), ELBOW, List.of(on.elbow())));
+                along(
+                        m,
+                        on.outsideOfArm(f.elbow.y()),
+                        Map.of(SHOULDER, List.of(f.shoulder), ELBOW, List.of(on.elbow())));
             case ARM_LENGTH ->
                 along(
                         m,
@@ -159,9 +163,15 @@ final class TapePaths {
                         true);
             }
             case FRONT_CROTCH_LENGTH ->
-                along(m, on.toCrotch(true), Map.of(WAIST, List.of(on.centre(on.waist(), true)), CROTCH, List.of(f.crotch)));
+                along(
+                        m,
+                        on.toCrotch(true),
+                        Map.of(WAIST, List.of(on.centre(on.waist(), true)), CROTCH, List.of(f.crotch)));
             case BACK_CROTCH_LENGTH ->
-                along(m, on.toCrotch(false), Map.of(WAIST, List.of(on.centre(on.waist(), false)), CROTCH, List.of(f.crotch)));
+                along(
+                        m,
+                        on.toCrotch(false),
+                        Map.of(WAIST, List.of(on.centre(on.waist(), false)), CROTCH, List.of(f.crotch)));
             case TOTAL_CROTCH_LENGTH ->
                 new TapePath(
                         m,
@@ -184,7 +194,10 @@ final class TapePaths {
             }
             case INSIDE_LEG_LENGTH -> {
                 Spot floor = new Spot(INSIDE_MM, 0, 0, 0);
-                yield along(m, BodyWays.straight(f.crotch, floor), Map.of(CROTCH, List.of(f.crotch), FLOOR, List.of(floor)));
+                yield along(
+                        m,
+                        BodyWays.straight(f.crotch, floor),
+                        Map.of(CROTCH, List.of(f.crotch), FLOOR, List.of(floor)));
             }
             case OUTSIDE_LEG_LENGTH -> downTheSide(m, on.waist(), FLOOR);
             case TROUSER_LENGTH ->

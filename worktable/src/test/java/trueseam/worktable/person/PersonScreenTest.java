@@ -189,9 +189,7 @@ class PersonScreenTest {
     void aFileOfMeasuresAndASurveyedPersonAreBrought(Browser browser) throws IOException {
         String id = browser.begin("Bringing");
         Path file = Files.createTempFile("ann", ".csv");
-        Files.writeString(
-                file,
-                """
+        Files.writeString(file, """
                 # label: Ann
                 measure,value,side,date
                 bust girth,38 1/2 in,,2026-03-09
