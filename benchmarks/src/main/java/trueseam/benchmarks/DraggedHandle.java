@@ -17,7 +17,7 @@ import trueseam.fitting.handle.Drag;
 import trueseam.fitting.handle.Dragged;
 import trueseam.fitting.handle.Handles;
 import trueseam.fitting.plan.FitResult;
-import trueseam.fitting.plan.Fitting;
+import trueseam.fitting.plan.HeldFit;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Pattern;
@@ -69,12 +69,13 @@ public class DraggedHandle {
         String[] words = dragged.split(" ");
         Pattern pattern = Garments.misses(GarmentKind.valueOf(words[0]));
         Optional<SizeRow> size = Garments.missesRow();
-        FitResult fit = Fitting.fit(pattern, Garments.rosalind(), size, Garments.CHOICES);
+        HeldFit held = HeldFit.of(pattern, Garments.rosalind(), size, Garments.CHOICES);
+        FitResult fit = held.fit();
         if (!fit.report().holds()) {
             throw new IllegalStateException(
                     "The scene is no good, a proof fails: " + fit.report().failures());
         }
-        drag = Drag.of(pattern, fit, Measure.valueOf(words[1]));
+        drag = Drag.of(held, Measure.valueOf(words[1]));
     }
 
     /**

@@ -6,9 +6,8 @@ import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.compare.Need;
 import trueseam.fitting.compare.Overrule;
 import trueseam.fitting.plan.FitResult;
-import trueseam.fitting.plan.Fitting;
+import trueseam.fitting.plan.HeldFit;
 import trueseam.garment.measure.Measure;
-import trueseam.garment.pattern.Pattern;
 
 /**
  * A measure in the hand: from where it was taken hold of, how the whole fit comes out for any amount.
@@ -23,16 +22,14 @@ public final class Drag {
     /** The farthest is looked for to this part of the way wanted: at an inch, 1/10 mm. */
     private static final int HALVINGS = 8;
 
-    private final Pattern pattern;
-    private final FitResult from;
+    private final HeldFit from;
     private final Measure measure;
     private final double startMm;
 
-    private Drag(Pattern pattern, FitResult from, Measure measure) {
-        this.pattern = pattern;
+    private Drag(HeldFit from, Measure measure) {
         this.from = from;
         this.measure = measure;
-        this.startMm = from.needs().stream()
+        this.startMm = from.fit().needs().stream()
                 .filter(need -> need.measure() == measure)
                 .findFirst()
                 .map(Need::decision)
@@ -44,14 +41,13 @@ public final class Drag {
     /**
      * Takes hold of a measure.
      *
-     * @param pattern the pattern before any alteration
      * @param from the fit as it is
      * @param measure the measure of one of its handles
      * @return the measure in the hand
      * @throws IllegalArgumentException if the chart of the fit has no line for the measure
      */
-    public static Drag of(Pattern pattern, FitResult from, Measure measure) {
-        return new Drag(pattern, from, measure);
+    public static Drag of(HeldFit from, Measure measure) {
+        return new Drag(from, measure);
     }
 
     /**
@@ -70,12 +66,12 @@ public final class Drag {
      * @return the choices of the fit with this decision
      */
     public FitChoices choices(double amountMm) {
-        Map<Measure, Overrule> own = new TreeMap<>(from.choices().overrules());
+        Map<Measure, Overrule> own = new TreeMap<>(from.fit().choices().overrules());
         if (measure == Measure.TROUSER_LENGTH) {
             own.remove(Measure.INSIDE_LEG_LENGTH); // one line of the leg: what she decided last counts
         }
         own.put(measure, new Overrule.Amount(amountMm));
-        return from.choices().withOverrules(own);
+        return from.fit().choices().withOverrules(own);
     }
 
     /**
@@ -93,7 +89,7 @@ public final class Drag {
     }
 
     private FitResult fit(double amountMm) {
-        return Fitting.again(pattern, from, choices(amountMm));
+        return from.with(choices(amountMm));
     }
 
     /** Halving between where it was taken hold of, which can be done, and what cannot; why is said of the first that cannot. */

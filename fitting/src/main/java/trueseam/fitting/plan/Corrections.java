@@ -34,6 +34,14 @@ final class Corrections {
     private Map<Measure, Double> lastStep = Map.of();
     private boolean plain;
 
+    Corrections() {}
+
+    /** Begins with what was learned in another fit of the same pattern. */
+    Corrections(Corrections before) {
+        before.growth.forEach((amount, learned) -> growth.put(amount, new EnumMap<>(learned)));
+        plain = before.plain;
+    }
+
     /** Whether each amount is corrected by what its own measure is off and by nothing else. */
     boolean arePlain() {
         return plain;
@@ -60,6 +68,20 @@ final class Corrections {
         if (!plain && !lastStep.isEmpty()) {
             learn(offMm);
         }
+        Map<Measure, Double> step = step(offMm, nearMm);
+        lastOff = Map.copyOf(offMm);
+        lastStep = step;
+        return step;
+    }
+
+    /**
+     * What to add to the amounts so that the measures move.
+     *
+     * @param offMm by measure, how far it is to move, mm
+     * @param nearMm a measure that is to move no farther asks for nothing
+     * @return what to add to the amount of each measure, mm
+     */
+    Map<Measure, Double> step(Map<Measure, Double> offMm, double nearMm) {
         Map<Measure, Double> step = new EnumMap<>(Measure.class);
         for (Measure amount : offMm.keySet()) {
             double sum = 0;
@@ -70,8 +92,6 @@ final class Corrections {
             }
             step.put(amount, sum);
         }
-        lastOff = Map.copyOf(offMm);
-        lastStep = step;
         return step;
     }
 

@@ -64,24 +64,26 @@ public final class Fitting {
     private final Set<PieceKind> inParts;
     private final Map<Measure, Double> drawn = new EnumMap<>(Measure.class);
     private final Optional<Map<Measure, Double>> typed;
-    private final Optional<FitResult> near;
+    private final Optional<HeldFit> near;
     private final List<Finding> findings = new ArrayList<>();
-    private final EarlierRounds rounds = new EarlierRounds();
-    private final Corrections corrections = new Corrections();
+    private final EarlierRounds rounds;
+    private final Corrections corrections;
 
-    private Fitting(
+    Fitting(
             Pattern pattern,
             Body body,
             Optional<SizeRow> size,
             Optional<Map<Measure, Double>> typed,
             FitChoices choices,
-            Optional<FitResult> near) {
+            Optional<HeldFit> near) {
         // A change on one side only: the pieces can no longer be cut double.
         boolean oneSided =
                 choices.requests().stream().anyMatch(request -> request.side().isPresent());
         this.pattern = oneSided ? Sides.split(pattern) : pattern;
         this.typed = typed;
         this.near = near;
+        this.rounds = near.map(held -> new EarlierRounds(held.rounds())).orElseGet(EarlierRounds::new);
+        this.corrections = near.map(held -> new Corrections(held.corrections())).orElseGet(Corrections::new);
         this.body = body;
         this.size = size;
         this.choices = choices;
@@ -104,20 +106,6 @@ public final class Fitting {
      */
     public static FitResult fit(Pattern pattern, Body body, Optional<SizeRow> size, FitChoices choices) {
         return new Fitting(pattern, body, size, Optional.empty(), choices, Optional.empty()).result();
-    }
-
-    /**
-     * Fits a pattern once more with other choices: the corrections that a fit of it came to are where those of this one begin, so that
-     * it is there sooner. It measures what a fit from the beginning measures, within what corrections leave.
-     *
-     * @param pattern the pattern before any alteration
-     * @param near a fit of that pattern, without typed measures
-     * @param choices what she chooses now
-     * @return the whole fit for the same body, proven or marked as failing
-     * @throws IllegalArgumentException of this room or the tissue's if the pattern cannot take a change at all
-     */
-    public static FitResult again(Pattern pattern, FitResult near, FitChoices choices) {
-        return new Fitting(pattern, near.body(), near.size(), Optional.empty(), choices, Optional.of(near)).result();
     }
 
     /**
@@ -277,7 +265,15 @@ public final class Fitting {
         }
     }
 
-    private FitResult result() {
+    EarlierRounds rounds() {
+        return rounds;
+    }
+
+    Corrections corrections() {
+        return corrections;
+    }
+
+    FitResult result() {
         WorkOrder.named(choices).forEach(applied -> LargeAmounts.requireTaken(pattern, applied, choices.show()));
         Attempt attempt = provenAttempt(chart());
         List<Need> needs = attempt.needs();
@@ -355,21 +351,26 @@ public final class Fitting {
     private record Solved(Amounts amounts, WorkedPattern worked) {}
 
     private Solved solve(List<Need> needs) {
-        return solve(needs, near.flatMap(fit -> begun(needs, fit)).orElseGet(() -> begun(start(needs))));
+        return solve(needs, near.flatMap(held -> begun(needs, held.fit())).orElseGet(() -> begun(start(needs))));
     }
 
     private Solved begun(Amounts amounts) {
         return new Solved(amounts, work(amounts));
     }
 
-    /** Each amount corrected by what it was corrected by there; nothing if the pattern cannot take that. */
+    /** From the amounts that came out there, by what was learned there; nothing if the pattern cannot take that. */
     private Optional<Solved> begun(List<Need> needs, FitResult fit) {
         Amounts amounts = start(needs);
         Amounts was = start(fit.needs());
+        Map<Measure, Double> farther = new EnumMap<>(Measure.class);
         for (Measure measure : amounts.mm().keySet()) {
             if (was.has(measure) && fit.amounts().has(measure)) {
-                amounts = amounts.plus(measure, fit.amounts().of(measure) - was.of(measure));
+                farther.put(measure, amounts.of(measure) - was.of(measure));
             }
+        }
+        for (Map.Entry<Measure, Double> step : corrections.step(farther, 0).entrySet()) {
+            Measure measure = step.getKey();
+            amounts = amounts.plus(measure, fit.amounts().of(measure) + step.getValue() - amounts.of(measure));
         }
         try {
             return Optional.of(begun(amounts));

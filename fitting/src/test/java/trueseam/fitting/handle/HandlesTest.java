@@ -15,6 +15,7 @@ import trueseam.fitting.compare.Coverage;
 import trueseam.fitting.compare.Overrule;
 import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.plan.Fitting;
+import trueseam.fitting.plan.HeldFit;
 import trueseam.garment.body.Body;
 import trueseam.garment.body.Reading;
 import trueseam.garment.ease.GarmentKind;
@@ -46,8 +47,12 @@ class HandlesTest {
                 .orElseThrow();
     }
 
+    private static Drag held(Pattern pattern, FitResult from, Measure measure) {
+        return Drag.of(HeldFit.of(pattern, from.body(), from.size(), from.choices()), measure);
+    }
+
     private static FitResult moved(Pattern pattern, FitResult from, Measure measure, double amountMm) {
-        return ((Dragged.Moved) Drag.of(pattern, from, measure).to(amountMm)).fit();
+        return ((Dragged.Moved) held(pattern, from, measure).to(amountMm)).fit();
     }
 
     @Test
@@ -103,7 +108,7 @@ class HandlesTest {
     void aDragIsTheSameWhicheverWayTheHandCame() {
         Pattern pattern = Drafted.shell(GarmentKind.BODICE, "14");
         FitResult from = untouched(pattern);
-        Drag drag = Drag.of(pattern, from, Measure.BUST_GIRTH);
+        Drag drag = held(pattern, from, Measure.BUST_GIRTH);
         drag.to(50);
         FitResult there = ((Dragged.Moved) drag.to(25)).fit();
         FitResult fresh = moved(pattern, from, Measure.BUST_GIRTH, 25);
@@ -141,14 +146,14 @@ class HandlesTest {
     void aDragBeginsWhereTheMeasureWasAlteredTo() {
         Pattern pattern = Drafted.shell(GarmentKind.SKIRT, "14");
         FitResult dragged = moved(pattern, untouched(pattern), Measure.HIP_GIRTH, 40);
-        assertThat(Drag.of(pattern, dragged, Measure.HIP_GIRTH).startMm()).isEqualTo(40);
+        assertThat(held(pattern, dragged, Measure.HIP_GIRTH).startMm()).isEqualTo(40);
         assertThat(Drafted.gained(dragged, Measure.HIP_GIRTH)).isCloseTo(40, within(0.1));
     }
 
     @Test
     void whatThePatternCannotDoIsRefusedWithTheFarthestThatItCan() {
         Pattern pattern = Drafted.shell(GarmentKind.BODICE, "14");
-        Drag drag = Drag.of(pattern, untouched(pattern), Measure.UPPER_ARM_GIRTH);
+        Drag drag = held(pattern, untouched(pattern), Measure.UPPER_ARM_GIRTH);
         Dragged.Refused refused = (Dragged.Refused) drag.to(600);
         assertThat(refused.why()).contains("sleeve");
         assertThat(refused.farthestMm()).isBetween(20.0, 600.0);
@@ -169,7 +174,7 @@ class HandlesTest {
     void aMeasureThatTheChartHasNoLineForCannotBeTakenHoldOf() {
         Pattern pattern = Drafted.shell(GarmentKind.SKIRT, "14");
         FitResult from = untouched(pattern);
-        assertThatThrownBy(() -> Drag.of(pattern, from, Measure.BUST_GIRTH))
+        assertThatThrownBy(() -> held(pattern, from, Measure.BUST_GIRTH))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("nothing to take hold of");
     }

@@ -16,6 +16,7 @@ import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.compare.Need;
 import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.plan.Fitting;
+import trueseam.fitting.plan.HeldFit;
 import trueseam.fitting.sizing.NoSizeException;
 import trueseam.fitting.sizing.SizeChoice;
 import trueseam.fitting.standing.Standing;
@@ -59,6 +60,7 @@ public final class Workings {
     private Outcome<List<Need>> needs;
     private Outcome<FitResult> fit;
     private Outcome<FitResult> firstFit;
+    private Outcome<HeldFit> held;
 
     /**
      * The workings of a project.
@@ -195,6 +197,22 @@ public final class Workings {
             fit = ready(this::fitted);
         }
         return fit;
+    }
+
+    /**
+     * The same fit held in the hand, so that it can be worked again and again.
+     *
+     * @return the held fit, or why there is none; there is none of a paper pattern, whose pieces only show the steps
+     */
+    public synchronized Outcome<HeldFit> held() {
+        if (held == null) {
+            boolean onPaper = taken().value().flatMap(Taken::typedMm).isPresent();
+            held = onPaper
+                    ? Outcome.refused("These pieces only show the steps of a paper pattern; decide on the chart.")
+                    : ready(t -> HeldFit.of(
+                            t.pattern(), body().body(), t.row(), choices().choices()));
+        }
+        return held;
     }
 
     /**
