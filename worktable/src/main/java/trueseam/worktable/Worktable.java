@@ -28,6 +28,7 @@ import trueseam.worktable.project.ShelfException;
 import trueseam.worktable.standing.StandingScreen;
 import trueseam.worktable.start.History;
 import trueseam.worktable.start.StartScreen;
+import trueseam.worktable.table.TableScreen;
 import trueseam.worktable.trial.TrialScreen;
 
 /** The running worktable: a server for browsers on this very machine. */
@@ -100,6 +101,7 @@ public final class Worktable implements AutoCloseable {
                 new PersonScreen(Clock.system(ZoneId.systemDefault())),
                 new PatternScreen(),
                 new ChartScreen(),
+                new TableScreen(),
                 new EaseScreen(),
                 new TrialScreen(),
                 new PrintScreen(),
