@@ -12,7 +12,8 @@ import trueseam.geometry.Point;
  * @param kind how many cuts it has
  * @param atMm how far it is from where walking begins, mm
  * @param point where it lands on the standing edge
- * @param offMm how much farther along the nearest notch of the same kind on the other edge is, mm; nothing if there is none
+ * @param offMm how much farther along its partner on the other edge is, mm; nothing if it has none: partners are of one kind, and neither has a
+ *     nearer one
  */
 public record Landing(
         boolean onRolling, String piece, Notch.Kind kind, double atMm, Point point, OptionalDouble offMm) {}

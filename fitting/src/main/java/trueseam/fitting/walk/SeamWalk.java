@@ -1,6 +1,7 @@
 package trueseam.fitting.walk;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -142,10 +143,10 @@ public record SeamWalk(
         List<Marked> on = marked(sides.standing());
         List<Marked> of = marked(sides.rolling());
         List<Landing> landings = new ArrayList<>();
-        on.forEach(notch -> landings.add(landing(false, notch, of, standing)));
+        on.forEach(notch -> landings.add(landing(false, notch, on, of, standing)));
         of.stream()
                 .filter(notch -> notch.atMm <= standing.lengthMm())
-                .forEach(notch -> landings.add(landing(true, notch, on, standing)));
+                .forEach(notch -> landings.add(landing(true, notch, of, on, standing)));
         landings.sort((a, b) -> Double.compare(a.atMm(), b.atMm()));
         return landings;
     }
@@ -167,14 +168,21 @@ public record SeamWalk(
         return found;
     }
 
-    private static Landing landing(boolean onRolling, Marked notch, List<Marked> others, Way standing) {
-        OptionalDouble off = OptionalDouble.empty();
-        for (Marked other : others) {
-            double mm = other.atMm - notch.atMm;
-            if (other.kind == notch.kind && (off.isEmpty() || Math.abs(mm) < Math.abs(off.getAsDouble()))) {
-                off = OptionalDouble.of(mm);
-            }
-        }
-        return new Landing(onRolling, notch.piece, notch.kind, notch.atMm, standing.pointAt(notch.atMm), off);
+    private static Landing landing(boolean onRolling, Marked notch, List<Marked> own, List<Marked> others, Way standing) {
+        Optional<Marked> partner = nearest(notch, others)
+                .filter(other -> nearest(other, own).equals(Optional.of(notch)));
+        return new Landing(
+                onRolling,
+                notch.piece,
+                notch.kind,
+                notch.atMm,
+                standing.pointAt(notch.atMm),
+                partner.map(other -> OptionalDouble.of(other.atMm - notch.atMm)).orElse(OptionalDouble.empty()));
+    }
+
+    private static Optional<Marked> nearest(Marked notch, List<Marked> others) {
+        return others.stream()
+                .filter(other -> other.kind == notch.kind)
+                .min(Comparator.comparingDouble(other -> Math.abs(other.atMm - notch.atMm)));
     }
 }

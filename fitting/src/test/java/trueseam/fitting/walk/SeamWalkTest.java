@@ -264,6 +264,13 @@ class SeamWalkTest {
         assertThat(armhole.leftOverMm()).isCloseTo(25.4, within(0.01)); // the cap's ease, drafted so
         assertThat(armhole.contacts())
                 .anySatisfy(contact -> assertThat(contact.atMm()).isCloseTo(over, within(1e-6)));
-        assertThat(armhole.landings()).isNotEmpty();
+        // The crown's notch meets no notch: it lands near the shoulder seam.
+        assertThat(armhole.landings().stream().filter(landing -> landing.offMm().isEmpty()))
+                .singleElement()
+                .satisfies(landing -> assertThat(landing.atMm()).isCloseTo(over, within(25.4)));
+        assertThat(armhole.landings().stream().filter(landing -> landing.offMm().isPresent()))
+                .hasSize(4)
+                .allSatisfy(landing -> assertThat(Math.abs(landing.offMm().orElseThrow()))
+                        .isLessThanOrEqualTo(25.5));
     }
 }

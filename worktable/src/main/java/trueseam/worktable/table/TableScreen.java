@@ -3,7 +3,6 @@ package trueseam.worktable.table;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.HttpStatus;
-import java.util.Locale;
 import java.util.function.Consumer;
 import trueseam.fitting.handle.Drag;
 import trueseam.fitting.handle.Dragged;
@@ -59,26 +58,15 @@ public final class TableScreen implements Screen {
         return fit.value().orElseThrow(() -> new TableException(fit.sentence()));
     }
 
-    /** Nothing is kept: the page shows what would be. */
+    /** Nothing is kept: the page shows what would be. What it took is said in the answer's head. */
     private static void drag(Visit visit) {
-        long start = System.nanoTime();
         Outcome<HeldFit> held = visit.workings().held();
         HeldFit from = held.value().orElseThrow(() -> new TableException(held.sentence()));
-        long began = System.nanoTime();
+        DragTiming timing = DragTiming.begun();
         Dragged dragged = Drag.of(from, Measure.named(visit.field("measure"))).to(number(visit.field("mm")));
-        long fitted = System.nanoTime();
+        timing.fitted();
         String json = json(said(dragged, from.fit().choices().show()));
-        long written = System.nanoTime();
-        visit.context()
-                .header(
-                        "Server-Timing",
-                        String.format(
-                                Locale.ROOT,
-                                "open;dur=%.3f, fit;dur=%.3f, text;dur=%.3f, total;dur=%.3f",
-                                (began - start) / 1e6,
-                                (fitted - began) / 1e6,
-                                (written - fitted) / 1e6,
-                                (written - start) / 1e6));
+        visit.context().header("Server-Timing", timing.written());
         visit.tell(json);
     }
 

@@ -156,7 +156,7 @@ public record WalkAnswer(
         String side = landing.onRolling() ? "rolling" : "standing";
         double off = landing.offMm().orElse(0);
         String said = landing.offMm().isEmpty()
-                ? "none to meet"
+                ? "has no partner there"
                 : Math.abs(off) < show.stepMm() / 2
                         ? "meets its partner"
                         : "partner is " + show.show(Math.abs(off)) + (off > 0 ? " farther on" : " before it");
@@ -175,7 +175,7 @@ public record WalkAnswer(
         numbers.add(new Number("Left over at the end", show.showSigned(walk.leftOverMm())));
         numbers.add(
                 new Number("Of it meant as ease", show.showSigned(walk.seam().easeMm())));
-        numbers.add(new Number("Does not walk by", show.showSigned(walk.mismatchMm())));
+        numbers.add(new Number("Left over beyond the ease", show.showSigned(walk.mismatchMm())));
         return numbers;
     }
 }

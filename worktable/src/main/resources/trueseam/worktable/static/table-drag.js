@@ -14,6 +14,7 @@ export function hands() {
   for (const handle of document.querySelectorAll("#hands .handle")) {
     const [x, y] = handle.dataset.out.split(" ").map(Number);
     handle.replaceChildren();
+    draw(handle, "title").textContent = handle.getAttribute("aria-label");
     draw(handle, "path", { class: "stem", d: `M0 0L${x * (KNOB - 9)} ${y * (KNOB - 9)}` });
     draw(handle, "circle", { class: "spot", r: 3.5 });
     draw(handle, "circle", { class: "reach", cx: x * KNOB, cy: y * KNOB, r: 22 });
@@ -167,7 +168,8 @@ function tag() {
   }
   const home = lies(held.handle.dataset.piece);
   const [x, y] = held.handle.dataset.out.split(" ").map(Number);
-  const words = held.refused ? "no farther than this" : held.says || held.handle.getAttribute("aria-valuetext");
+  const amount = held.says || held.handle.getAttribute("aria-valuetext");
+  const words = held.refused ? "no farther than this" : `${held.handle.getAttribute("aria-label").split(",")[0]} ${amount}`;
   label.classList.toggle("refused", Boolean(held.refused));
   const line = label.querySelector("text");
   text(line, words);

@@ -85,8 +85,10 @@ const milliseconds = scene => (LONG[scene.kind] || SHORT) / Number(document.getE
 function forward() {
   const i = play.done;
   if (i >= play.answer.scenes.length) return void halt();
-  stage(i, 0);
-  stop = run(milliseconds(play.answer.scenes[i]), false, t => frame(i, t), () => {
+  // Paused in the middle of a step, it goes on from there.
+  const from = play.rest?.i === i ? play.rest.t : 0;
+  stage(i, from);
+  stop = run(milliseconds(play.answer.scenes[i]) * (1 - from), false, t => frame(i, from + (1 - from) * t), () => {
     stop = null;
     play.done = i + 1;
     mark(i);
@@ -162,6 +164,7 @@ function stage(i, t) {
 }
 
 function frame(i, t) {
+  play.rest = t > 0 && t < 1 ? { i, t } : null;
   const scene = play.answer.scenes[i];
   const eased = hand(t);
   scene.sheets.forEach((sheet, at) => {

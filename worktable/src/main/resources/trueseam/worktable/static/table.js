@@ -1,6 +1,6 @@
 // The Table screen: which tool is in the hand, and what each does when the page comes or comes anew.
 
-import { moving, overlay, view } from "./table-view.js";
+import { draw, moving, overlay, view } from "./table-view.js";
 import { hands, place, says } from "./table-drag.js";
 import * as steps from "./table-steps.js";
 import * as walk from "./table-walk.js";
@@ -14,7 +14,6 @@ function begin() {
   svg.setAttribute("tabindex", "0");
   view.begin(svg);
   moving(svg, { clicked: at => { if (kept.tool === "tape") tape.clicked(at); } });
-  names();
   for (const button of document.querySelectorAll("[data-tool]")) button.addEventListener("click", () => choose(button.dataset.tool));
   const zooms = { in: () => view.zoom(1.3), out: () => view.zoom(1 / 1.3), all: () => view.show(shownBox()) };
   for (const button of document.querySelectorAll("[data-zoom]")) button.addEventListener("click", () => zooms[button.dataset.zoom]());
@@ -38,13 +37,18 @@ function lay() {
   tape.paint();
 }
 
-/** Each piece's name stands in its middle. */
+/** Each piece's name stands in its middle, word under word where the piece is too narrow for it. */
 function names() {
   for (const piece of document.querySelectorAll("#lying .piece")) {
     const box = piece.querySelector(".stitching").getBBox();
     const name = piece.querySelector("[data-name]");
-    name.setAttribute("x", box.x + box.width / 2);
+    const words = piece.dataset.piece;
+    const size = 16 / view.scale;
+    const lines = words.length * size * 0.5 > box.width * 0.85 ? words.split(" ") : [words];
+    name.setAttribute("font-size", size);
     name.setAttribute("y", box.y + box.height * 0.62);
+    name.replaceChildren();
+    lines.forEach((line, i) => { draw(name, "tspan", { x: box.x + box.width / 2, dy: i === 0 ? 0 : size * 1.2 }).textContent = line; });
   }
 }
 
@@ -79,7 +83,7 @@ view.onScale(() => {
   steps.rescale();
   walk.rescale();
   if (kept.tool === "tape") tape.paint();
-  for (const name of document.querySelectorAll("#lying [data-name]")) name.setAttribute("font-size", 16 / view.scale);
+  names();
 });
 window.addEventListener("resize", () => { if (view.svg?.isConnected) view.show(view.box); });
 document.addEventListener("htmx:beforeSwap", () => { steps.close(); walk.close(); });

@@ -70,7 +70,7 @@ class TableScreenTest {
                 && !stitching(browser).equals(before));
         browser.picture("table-held");
         assertThat(browser.find("#undo").getAttribute("title")).isEqualTo("Nothing to undo");
-        assertThat(browser.find(".amount text").getText()).startsWith("+2");
+        assertThat(browser.find(".amount text").getText()).startsWith("Hip +2");
         String held = change(browser, "hip girth");
         hand.release().perform();
         browser.waitFor(() -> browser.find("#undo").getAttribute("title").startsWith("Undo: Hip"));
@@ -172,6 +172,15 @@ class TableScreenTest {
         String at = (pivot + 1) + " 1.00";
         browser.waitFor(() -> step(browser).equals(at));
         assertThat(sheet(browser)).contains("rotate(").isNotEqualTo(lies);
+
+        browser.click("[data-play=play]");
+        String next = (pivot + 2) + " 0.";
+        browser.waitFor(() -> step(browser).startsWith(next) && !step(browser).endsWith("0.00"));
+        browser.click("[data-play=play]");
+        assertThat(browser.find("[data-play=play]").getText()).isEqualTo("Play");
+        String paused = step(browser);
+        browser.click("[data-play=back]");
+        browser.waitFor(() -> !step(browser).equals(paused));
     }
 
     private static String sheet(Browser browser) {
