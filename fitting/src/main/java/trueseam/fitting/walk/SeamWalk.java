@@ -168,9 +168,10 @@ public record SeamWalk(
         return found;
     }
 
-    private static Landing landing(boolean onRolling, Marked notch, List<Marked> own, List<Marked> others, Way standing) {
-        Optional<Marked> partner = nearest(notch, others)
-                .filter(other -> nearest(other, own).equals(Optional.of(notch)));
+    private static Landing landing(
+            boolean onRolling, Marked notch, List<Marked> own, List<Marked> others, Way standing) {
+        Optional<Marked> partner =
+                nearest(notch, others).filter(other -> nearest(other, own).equals(Optional.of(notch)));
         return new Landing(
                 onRolling,
                 notch.piece,

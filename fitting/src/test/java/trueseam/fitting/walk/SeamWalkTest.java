@@ -270,7 +270,7 @@ class SeamWalkTest {
                 .satisfies(landing -> assertThat(landing.atMm()).isCloseTo(over, within(25.4)));
         assertThat(armhole.landings().stream().filter(landing -> landing.offMm().isPresent()))
                 .hasSize(4)
-                .allSatisfy(landing -> assertThat(Math.abs(landing.offMm().orElseThrow()))
-                        .isLessThanOrEqualTo(25.5));
+                .allSatisfy(landing ->
+                        assertThat(Math.abs(landing.offMm().orElseThrow())).isLessThanOrEqualTo(25.5));
     }
 }

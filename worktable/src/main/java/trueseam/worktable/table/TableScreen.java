@@ -82,12 +82,30 @@ public final class TableScreen implements Screen {
         String term = visit.field("measure");
         double mm = number(visit.field("mm"));
         Measure measure = Measure.named(term);
-        String amount = fit(visit).choices().show().showSigned(mm);
+        LengthFormat show = fit(visit).choices().show();
+        double planned = mm - pinnedMm(visit, measure);
         visit.change(
-                MeasureWords.label(measure) + " " + amount,
+                MeasureWords.label(measure) + " " + show.showSigned(mm),
                 "",
-                project -> project.with(decided(project.chart(), measure, mm == 0 ? "leave" : amount)));
+                project -> project.with(
+                        decided(project.chart(), measure, planned == 0 ? "leave" : show.showSigned(planned))));
         visit.show(Step.TABLE, TableView.of(visit.workings()));
+    }
+
+    /** What was pinned on a trial garment comes on top of the plan; the handle shows both, and only the plan is decided here. */
+    private static double pinnedMm(Visit visit, Measure measure) {
+        return visit.workings()
+                .firstFit()
+                .value()
+                .map(first -> amountMm(fit(visit), measure) - amountMm(first, measure))
+                .orElse(0.0);
+    }
+
+    private static double amountMm(FitResult fit, Measure measure) {
+        return fit.needs().stream()
+                .filter(need -> need.measure() == measure)
+                .mapToDouble(need -> need.decision().amountMm())
+                .sum();
     }
 
     /** The leg is one line: what she decided last about it counts. */

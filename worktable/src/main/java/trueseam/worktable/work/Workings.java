@@ -206,11 +206,13 @@ public final class Workings {
      */
     public synchronized Outcome<HeldFit> held() {
         if (held == null) {
-            boolean onPaper = taken().value().flatMap(Taken::typedMm).isPresent();
-            held = onPaper
-                    ? Outcome.refused("These pieces only show the steps of a paper pattern; decide on the chart.")
-                    : ready(t -> HeldFit.of(
-                            t.pattern(), body().body(), t.row(), choices().choices()));
+            Outcome<FitResult> from = fit();
+            held = from.value()
+                    .map(f -> f.schematic()
+                            ? Outcome.<HeldFit>refused(
+                                    "These pieces only show the steps of a paper pattern; decide on the chart.")
+                            : ready(t -> HeldFit.of(f.worked().original(), f.body(), f.size(), f.choices())))
+                    .orElseGet(from::reason);
         }
         return held;
     }
