@@ -34,7 +34,7 @@ public record WalkAnswer(
         List<Position> contacts,
         List<LandingRow> landings,
         String left,
-        List<Number> numbers) {
+        List<Figure> numbers) {
 
     /** Does not change. */
     public WalkAnswer {
@@ -101,7 +101,7 @@ public record WalkAnswer(
      * @param name what it is
      * @param value the number in words
      */
-    public record Number(String name, String value) {}
+    public record Figure(String name, String value) {}
 
     static WalkAnswer of(Pattern pattern, Seam seam, LengthFormat show) {
         SeamWalk walk = SeamWalk.of(pattern, seam);
@@ -168,14 +168,14 @@ public record WalkAnswer(
                 Numbers.rounded(-landing.point().y()));
     }
 
-    private static List<Number> numbers(SeamWalk walk, LengthFormat show) {
-        List<Number> numbers = new ArrayList<>();
-        numbers.add(new Number("Standing edge, as sewn", show.show(walk.firstMm())));
-        numbers.add(new Number("Rolling edge, as sewn", show.show(walk.secondMm())));
-        numbers.add(new Number("Left over at the end", show.showSigned(walk.leftOverMm())));
+    private static List<Figure> numbers(SeamWalk walk, LengthFormat show) {
+        List<Figure> numbers = new ArrayList<>();
+        numbers.add(new Figure("Standing edge, as sewn", show.show(walk.firstMm())));
+        numbers.add(new Figure("Rolling edge, as sewn", show.show(walk.secondMm())));
+        numbers.add(new Figure("Left over at the end", show.showSigned(walk.leftOverMm())));
         numbers.add(
-                new Number("Of it meant as ease", show.showSigned(walk.seam().easeMm())));
-        numbers.add(new Number("Left over beyond the ease", show.showSigned(walk.mismatchMm())));
+                new Figure("Of it meant as ease", show.showSigned(walk.seam().easeMm())));
+        numbers.add(new Figure("Left over beyond the ease", show.showSigned(walk.mismatchMm())));
         return numbers;
     }
 }

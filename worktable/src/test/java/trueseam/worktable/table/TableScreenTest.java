@@ -31,11 +31,6 @@ class TableScreenTest {
                 .getText();
     }
 
-    private static String now(Browser browser, String measure) {
-        return browser.find("#panel-drag tr[data-term='" + measure + "'] [data-now]")
-                .getText();
-    }
-
     private static String stitching(Browser browser) {
         return browser.find("[data-piece='skirt front'] .stitching").getAttribute("d");
     }
