@@ -92,7 +92,7 @@ class TrialGarmentProofsTest {
                 tests.add(DynamicTest.dynamicTest(
                         pattern.name() + ": " + trial.symptom().number() + " "
                                 + trial.cause().key() + ": " + trial.remedy().does(),
-                        () -> holds(first, trial, pinned(trial, PinnedAt.BOTH))));
+                        () -> holds(first, pinned(trial, PinnedAt.BOTH))));
             }
         }
         return tests.stream();
@@ -108,13 +108,13 @@ class TrialGarmentProofsTest {
                 tests.add(DynamicTest.dynamicTest(
                         pattern.name() + ", left: " + trial.cause().key() + ": "
                                 + trial.remedy().does(),
-                        () -> holds(first, trial, pinned(trial, PinnedAt.LEFT))));
+                        () -> holds(first, pinned(trial, PinnedAt.LEFT))));
             }
         }
         return tests.stream();
     }
 
-    private static void holds(FitResult first, Trial trial, Pinned pinned) {
+    private static void holds(FitResult first, Pinned pinned) {
         // Half of a usual amount is refused nowhere; a larger one may be, with a sentence.
         FitResult next = NextFit.after(first, List.of(new Sitting("first", List.of(pinned))));
         assertThat(next.report().failures()).isEmpty();
