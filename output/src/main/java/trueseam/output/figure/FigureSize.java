@@ -1,14 +1,11 @@
 package trueseam.output.figure;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import trueseam.garment.body.Population;
 import trueseam.garment.measure.Measure;
+import trueseam.garment.table.ResourceTable;
 
 /** A height, breadth or depth that the figure is drawn with; the numbers and their sources stand in {@code figure-sizes.csv}. */
 enum FigureSize {
@@ -67,59 +64,47 @@ enum FigureSize {
         LIMB
     }
 
-    private static final Map<String, String[]> ROWS = rows();
+    private static final Map<String, Map<String, String>> ROWS = rows();
 
     /** What a size is when nothing is known of the person. */
     double median(Population people) {
-        return number(people, 2);
+        return number(people, "");
     }
 
     /** What the tape reads on the person of the median size. */
     double tapeMedian(Population people) {
-        return number(people, 6);
+        return number(people, "tape ");
     }
 
     Sort sort() {
-        return Sort.valueOf(row()[1]);
+        return Sort.valueOf(cell("sort"));
     }
 
     /** The survey's column, or how it was found. */
     String source() {
-        return row()[4];
+        return cell("source");
     }
 
     Optional<Measure> measure() {
-        String name = row()[5];
+        String name = cell("measure");
         return name.isEmpty() ? Optional.empty() : Optional.of(Measure.valueOf(name));
     }
 
-    private double number(Population people, int column) {
-        double women = Double.parseDouble(row()[column]);
-        double men = Double.parseDouble(row()[column + 1]);
+    private double number(Population people, String what) {
         return switch (people) {
-            case WOMEN -> women;
-            case MEN -> men;
-            case ALL -> (women + men) / 2;
+            case WOMEN -> Double.parseDouble(cell(what + "women"));
+            case MEN -> Double.parseDouble(cell(what + "men"));
+            case ALL -> (number(Population.WOMEN, what) + number(Population.MEN, what)) / 2;
         };
     }
 
-    private String[] row() {
-        return ROWS.get(name());
+    private String cell(String column) {
+        return ROWS.get(name()).get(column);
     }
 
-    private static Map<String, String[]> rows() {
-        Map<String, String[]> rows = new HashMap<>();
-        try (InputStream in = FigureSize.class.getResourceAsStream("figure-sizes.csv")) {
-            new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.startsWith("#"))
-                    .skip(1)
-                    .map(line -> line.split(";", -1))
-                    // the drawn sizes stand before the source, the tape's after the measure
-                    .forEach(cells -> rows.put(cells[0], cells));
-        } catch (IOException e) {
-            throw new UncheckedIOException("figure-sizes.csv cannot be read", e);
-        }
+    private static Map<String, Map<String, String>> rows() {
+        Map<String, Map<String, String>> rows = new HashMap<>();
+        ResourceTable.read(FigureSize.class, "figure-sizes.csv").forEach(row -> rows.put(row.get("name"), row));
         return Map.copyOf(rows);
     }
 }
