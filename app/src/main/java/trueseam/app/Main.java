@@ -13,6 +13,7 @@ import trueseam.app.command.BringInCommand;
 import trueseam.app.command.CompareCommand;
 import trueseam.app.command.DraftCommand;
 import trueseam.app.command.FitCommand;
+import trueseam.app.command.GiveCommand;
 import trueseam.app.command.MeasureCommand;
 import trueseam.app.command.OpenCommand;
 import trueseam.app.command.PrintCommand;
@@ -42,7 +43,8 @@ import trueseam.app.command.WalkCommand;
             StandingCommand.class,
             TrialCommand.class,
             OpenCommand.class,
-            BringInCommand.class
+            BringInCommand.class,
+            GiveCommand.class
         },
         footer = {
             "",

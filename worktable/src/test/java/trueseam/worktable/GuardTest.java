@@ -62,7 +62,7 @@ class GuardTest {
 
     /** One request by hand, so that its Host header can be anything. */
     private String raw(String request) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", port)) {
+        try (Socket socket = new Socket(java.net.InetAddress.getLoopbackAddress(), port)) {
             OutputStream out = socket.getOutputStream();
             out.write(request.getBytes(StandardCharsets.ISO_8859_1));
             out.flush();
@@ -79,7 +79,7 @@ class GuardTest {
 
     @Test
     void itListensOnThisMachineAlone() throws IOException {
-        try (Socket loopback = new Socket("127.0.0.1", port)) {
+        try (Socket loopback = new Socket(java.net.InetAddress.getLoopbackAddress(), port)) {
             assertThat(loopback.isConnected()).isTrue();
         }
         for (var network : java.util.Collections.list(java.net.NetworkInterface.getNetworkInterfaces())) {

@@ -120,6 +120,55 @@ class BringInTest {
         }
     }
 
+    /** Given away after ASTM D6673 and brought in again, every edge within 0.05 mm. */
+    @ParameterizedTest
+    @org.junit.jupiter.params.provider.ValueSource(strings = {"bodice", "skirt", "dress"})
+    void whatWasGivenAsDxfComesBack(String garment) throws IOException {
+        Pattern drafted =
+                Garment.valueOf(garment).draft(DraftFigure.of(SizeTables.named("misses"), "12"), Allowances.inches());
+        Path drawn = Files.writeString(folder.resolve("drawn.svg"), PatternFile.write(drafted));
+        Path dxf = folder.resolve("pattern.dxf");
+        assertThat(run("give", "--pattern", drawn.toString(), "--out", dxf.toString())
+                        .code())
+                .isZero();
+        Path pattern = folder.resolve("pattern.svg");
+        Ran ran = run("bring-in", dxf.toString(), "--out", pattern.toString());
+        assertThat(ran.code()).as(ran.err()).isZero();
+        Pattern back =
+                PatternFile.read("pattern.svg", Files.readString(pattern)).pattern();
+        assertThat(back.pieces()).hasSameSizeAs(drafted.pieces());
+        for (Piece piece : drafted.pieces()) {
+            Piece same = back.firstOf(piece.kind()).orElseThrow();
+            for (Edge edge : piece.edges()) {
+                assertThat(same.edges().stream()
+                                .filter(e -> e.role() == edge.role())
+                                .mapToDouble(Edge::length)
+                                .sum())
+                        .as(piece.name() + ", " + edge.role())
+                        .isCloseTo(
+                                piece.edges().stream()
+                                        .filter(e -> e.role() == edge.role())
+                                        .mapToDouble(Edge::length)
+                                        .sum(),
+                                within(0.05));
+            }
+        }
+    }
+
+    @Test
+    void aPlotIsBroughtInAtPlotScale() throws IOException {
+        // HP-GL: 40 units are a millimetre. A rectangle of 300 by 200 mm.
+        Path plot = Files.writeString(folder.resolve("plot.plt"), "IN;SP1;PU0,0;PD12000,0,12000,8000,0,8000,0,0;PU;");
+        Path pattern = folder.resolve("pattern.svg");
+        Ran ran = run("bring-in", plot.toString(), "--out", pattern.toString());
+        assertThat(ran.code()).as(ran.err()).isZero();
+        Piece piece = PatternFile.read("pattern.svg", Files.readString(pattern))
+                .pattern()
+                .pieces()
+                .get(0);
+        assertThat(piece.edges().stream().mapToDouble(Edge::length).sum()).isCloseTo(1000, within(0.05));
+    }
+
     @Test
     void whatWasBroughtInCanBeFitted() throws IOException {
         Pattern drafted = Garment.bodice.draft(DraftFigure.of(SizeTables.named("misses"), "14"), Allowances.inches());
