@@ -3,7 +3,6 @@ package trueseam.worktable.table;
 import java.util.List;
 import trueseam.fitting.handle.Handles;
 import trueseam.fitting.plan.FitResult;
-import trueseam.output.words.ProofWords;
 
 /**
  * What the table shows for one position of a drag.
@@ -14,9 +13,7 @@ import trueseam.output.words.ProofWords;
  * @param pieces the altered pieces
  * @param handles where the handles are now
  * @param rows the numbers
- * @param holds whether every proof holds
- * @param headline what the proofs say
- * @param failures the proofs that fail
+ * @param proofs what the proofs say
  */
 public record DragAnswer(
         double amountMm,
@@ -25,16 +22,13 @@ public record DragAnswer(
         List<PieceLines> pieces,
         List<HandleView> handles,
         List<NumberRow> rows,
-        boolean holds,
-        String headline,
-        List<String> failures) {
+        ProofsView proofs) {
 
     /** Does not change. */
     public DragAnswer {
         pieces = List.copyOf(pieces);
         handles = List.copyOf(handles);
         rows = List.copyOf(rows);
-        failures = List.copyOf(failures);
     }
 
     static DragAnswer of(double amountMm, FitResult fit) {
@@ -47,12 +41,10 @@ public record DragAnswer(
                         .map(handle -> HandleView.of(handle, fit))
                         .toList(),
                 NumberRow.of(fit),
-                fit.report().holds(),
-                ProofWords.headline(fit.report()),
-                ProofWords.failures(fit.report()));
+                ProofsView.of(fit.report()));
     }
 
     static DragAnswer refused(double farthestMm, String says, String why) {
-        return new DragAnswer(farthestMm, says, why, List.of(), List.of(), List.of(), false, "", List.of());
+        return new DragAnswer(farthestMm, says, why, List.of(), List.of(), List.of(), ProofsView.NONE);
     }
 }

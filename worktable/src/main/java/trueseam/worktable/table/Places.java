@@ -17,10 +17,10 @@ import trueseam.geometry.Bounds;
 record Places(Map<String, At> places, Bounds area) {
 
     /** Room for what a drag adds on either side, mm. */
-    private static final double APART_MM = 95;
+    private static final double APART_MM = 125;
 
     /** Wider than this a row is not begun longer: with small pieces two rows are larger on the screen than one. */
-    private static final double WIDEST_ROW_MM = 1700;
+    private static final double WIDEST_ROW_MM = 1800;
 
     private static final double MARGIN_MM = 40;
 

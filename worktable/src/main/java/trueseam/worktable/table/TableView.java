@@ -10,7 +10,6 @@ import trueseam.garment.length.LengthUnit;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Seam;
 import trueseam.geometry.Bounds;
-import trueseam.output.words.ProofWords;
 import trueseam.worktable.work.Outcome;
 import trueseam.worktable.work.Workings;
 
@@ -112,39 +111,12 @@ public record TableView(
     }
 
     /**
-     * What the proofs say, in a sentence.
+     * What the proofs say.
      *
-     * @return the headline
+     * @return nothing where there is no fit
      */
-    public String headline() {
-        return fit.value().map(f -> ProofWords.headline(f.report())).orElse("");
-    }
-
-    /**
-     * Whether every proof holds.
-     *
-     * @return true if the altered pattern is proven
-     */
-    public boolean holds() {
-        return fit.value().map(f -> f.report().holds()).orElse(false);
-    }
-
-    /**
-     * The proofs that fail.
-     *
-     * @return a sentence each
-     */
-    public List<String> failures() {
-        return fit.value().map(f -> ProofWords.failures(f.report())).orElse(List.of());
-    }
-
-    /**
-     * The proofs kind by kind.
-     *
-     * @return a sentence each
-     */
-    public List<String> proofs() {
-        return fit.value().map(f -> ProofWords.kinds(f.report())).orElse(List.of());
+    public ProofsView proofs() {
+        return fit.value().map(f -> ProofsView.of(f.report())).orElse(ProofsView.NONE);
     }
 
     /**

@@ -143,11 +143,14 @@ function show(answer) {
     tr.classList.toggle("chosen", row.term === held.term);
   }
   const proofs = document.getElementById("proofs");
-  text(proofs, answer.headline);
-  proofs.className = answer.holds ? "good" : "problem";
+  text(proofs, answer.proofs.headline);
+  proofs.className = answer.proofs.holds ? "good" : "problem";
   const failures = document.getElementById("failures");
-  if (failures.childElementCount || answer.failures.length) failures.replaceChildren(...answer.failures.map(sentence => Object.assign(document.createElement("li"), { textContent: sentence })));
+  document.getElementById("kinds").replaceChildren(...answer.proofs.kinds.map(item));
+  if (failures.childElementCount || answer.proofs.failures.length) failures.replaceChildren(...answer.proofs.failures.map(item));
 }
+
+const item = sentence => Object.assign(document.createElement("li"), { textContent: sentence });
 
 function text(element, words) {
   if (element.textContent !== words) element.textContent = words;
@@ -223,7 +226,7 @@ function letLoose() {
 function snapshot() {
   const lines = [...document.querySelectorAll("#lying [data-line]")].map(line => [line, line.getAttribute("d")]);
   const handles = [...document.querySelectorAll("#hands .handle")].map(h => [h, h.dataset.x, h.dataset.y, h.getAttribute("aria-valuenow"), h.getAttribute("aria-valuetext")]);
-  const parts = ["#panel-drag tbody", "#proofs", "#failures"].map(css => document.querySelector(css)).map(part => [part, part.innerHTML, part.className]);
+  const parts = ["#panel-drag tbody", "#proofs", "#failures", "#kinds"].map(css => document.querySelector(css)).map(part => [part, part.innerHTML, part.className]);
   return () => {
     lines.forEach(([line, d]) => line.setAttribute("d", d));
     handles.forEach(([handle, x, y, now, words]) => {
