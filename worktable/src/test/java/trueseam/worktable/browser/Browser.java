@@ -123,6 +123,25 @@ public final class Browser implements AutoCloseable {
         settled();
     }
 
+    /** Presses keys where the focus is, as a hand on the keyboard does. */
+    public void press(CharSequence... keys) {
+        driver.switchTo().activeElement().sendKeys(keys);
+        settled();
+    }
+
+    /** Goes on with the tabulator until the focus is there; fails if the whole page was gone through without meeting it. */
+    public void tabTo(String css) {
+        for (int i = 0; i < 500; i++) {
+            Object there = driver.executeScript(
+                    "return document.activeElement !== null && document.activeElement.matches(arguments[0])", css);
+            if (Boolean.TRUE.equals(there)) {
+                return;
+            }
+            driver.switchTo().activeElement().sendKeys(Keys.TAB);
+        }
+        throw new AssertionError("the tabulator does not lead to " + css + " at " + driver.getCurrentUrl());
+    }
+
     /** Chooses in a list. */
     public void choose(String css, String value) {
         new org.openqa.selenium.support.ui.Select(find(css)).selectByValue(value);
