@@ -48,7 +48,7 @@ class SurveyFitTest {
 
     @ParameterizedTest
     @EnumSource(GarmentKind.class)
-    void everySurveyedPersonGetsAPatternWithAReportAndNinetyNineInAHundredPassEveryProof(GarmentKind kind)
+    void everySurveyedPersonGetsAPatternWithAReportAndNineHundredNinetyFiveInAThousandPassEveryProof(GarmentKind kind)
             throws IOException {
         List<Outcome> outcomes = new ArrayList<>();
         outcomes.addAll(all("ansur2-female.csv", body -> fit(body, kind, List.of("misses", "women"))));
@@ -56,15 +56,14 @@ class SurveyFitTest {
         assertThat(outcomes).hasSize(6068);
         write(kind, outcomes);
         long passed = outcomes.stream().filter(Outcome::holds).count();
-        assertThat(outcomes).allSatisfy(o -> assertThat(o.reported() || !o.why().isBlank())
-                .as(o.body())
-                .isTrue());
+        assertThat(outcomes).allSatisfy(o ->
+                assertThat(o.reported()).as(o.body() + " gets a pattern: " + o.why()).isTrue());
         assertThat(outcomes.stream().filter(o -> !o.holds()))
                 .allSatisfy(o -> assertThat(o.why()).as(o.body()).isNotBlank());
         assertThat((double) passed / outcomes.size())
                 .as(kind + ": " + passed + " of " + outcomes.size() + " pass every proof; the rest: "
                         + reasons(outcomes))
-                .isGreaterThanOrEqualTo(0.99);
+                .isGreaterThanOrEqualTo(0.995);
     }
 
     private static List<Outcome> all(String file, Function<Body, Outcome> fit) {

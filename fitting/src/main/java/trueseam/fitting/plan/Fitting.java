@@ -242,7 +242,29 @@ public final class Fitting {
                 return without.get();
             }
         }
+        if (whole.isEmpty() && choices.requests().isEmpty()) {
+            Optional<Attempt> some = someOf(needs, why);
+            if (some.isPresent()) {
+                return some.get();
+            }
+        }
         return whole.orElseThrow(refused::orElseThrow);
+    }
+
+    /**
+     * A plan that the pieces cannot take as a whole is carried out without one of the needs that the rule decided, or without two: a
+     * pattern with a trial garment to come helps more than none.
+     */
+    private Optional<Attempt> someOf(List<Need> needs, String why) {
+        Optional<Attempt> any = Optional.empty();
+        for (Set<Measure> left : LeftForTrial.onesAndPairs(needs)) {
+            Optional<Attempt> without = without(needs, left, why);
+            if (without.filter(attempt -> attempt.report().holds()).isPresent()) {
+                return without;
+            }
+            any = any.or(() -> without);
+        }
+        return any;
     }
 
     /** What other changes made so large that no rule may ask for it is left for the trial garment too. */

@@ -57,4 +57,25 @@ final class LeftForTrial {
         }
         return large;
     }
+
+    /**
+     * Each of the needs that the rule altered, then each two of them.
+     *
+     * @param needs the chart
+     * @return what may be left for the trial garment, the fewest first
+     */
+    static List<Set<Measure>> onesAndPairs(List<Need> needs) {
+        List<Measure> ruled = needs.stream()
+                .filter(need -> need.decision().isAltered() && !need.decision().overruled())
+                .map(Need::measure)
+                .toList();
+        List<Set<Measure>> sets = new ArrayList<>();
+        ruled.forEach(measure -> sets.add(EnumSet.of(measure)));
+        for (int i = 0; i < ruled.size(); i++) {
+            for (int j = i + 1; j < ruled.size(); j++) {
+                sets.add(EnumSet.of(ruled.get(i), ruled.get(j)));
+            }
+        }
+        return sets;
+    }
 }
