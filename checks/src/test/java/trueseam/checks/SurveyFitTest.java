@@ -56,8 +56,9 @@ class SurveyFitTest {
         assertThat(outcomes).hasSize(6068);
         write(kind, outcomes);
         long passed = outcomes.stream().filter(Outcome::holds).count();
-        assertThat(outcomes).allSatisfy(o ->
-                assertThat(o.reported()).as(o.body() + " gets a pattern: " + o.why()).isTrue());
+        assertThat(outcomes).allSatisfy(o -> assertThat(o.reported())
+                .as(o.body() + " gets a pattern: " + o.why())
+                .isTrue());
         assertThat(outcomes.stream().filter(o -> !o.holds()))
                 .allSatisfy(o -> assertThat(o.why()).as(o.body()).isNotBlank());
         assertThat((double) passed / outcomes.size())

@@ -51,7 +51,8 @@ class WholeJobTest {
         browser.tabTo("#garment-bodice");
         browser.press(Keys.ARROW_DOWN);
         browser.waitForText("skirt front");
-        // The hip decides for a skirt (State College of Washington Extension 78, 1922): 41 1/4 in is nearest to size 16's 40 or 18's 42.
+        // The hip decides for a skirt (State College of Washington Extension 78, 1922): 41 1/4 in is nearest to size
+        // 16's 40 or 18's 42.
         assertThat(browser.main()).contains("Size 18");
 
         go(browser, Step.CHART);
@@ -69,9 +70,7 @@ class WholeJobTest {
         browser.tabTo("a[href$='print.pdf']");
         String address = browser.driver().switchTo().activeElement().getAttribute("href");
         HttpResponse<byte[]> pdf = HttpClient.newHttpClient()
-                .send(
-                        HttpRequest.newBuilder(URI.create(address)).build(),
-                        HttpResponse.BodyHandlers.ofByteArray());
+                .send(HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofByteArray());
         assertThat(pdf.statusCode()).isEqualTo(200);
         assertThat(new String(pdf.body(), 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
 
@@ -82,7 +81,8 @@ class WholeJobTest {
         assertThat(browser.find("tr[data-measure='waist girth']").getText()).contains("+1/4 in × 4");
         browser.tabTo("#undo");
         browser.press(Keys.ENTER);
-        browser.waitFor(() -> !browser.find("tr[data-measure='waist girth']").getText().contains("+1/4 in × 4"));
+        browser.waitFor(
+                () -> !browser.find("tr[data-measure='waist girth']").getText().contains("+1/4 in × 4"));
         assertThat(browser.complaints()).isEmpty();
     }
 
