@@ -2,7 +2,9 @@ package trueseam.app.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trueseam.app.input.InputException;
+import trueseam.app.input.Json;
 import trueseam.app.input.OutputFiles;
 import trueseam.app.input.Texts;
 import trueseam.app.input.UnitsOption;
@@ -128,9 +131,13 @@ public final class BringInCommand implements Callable<Integer> {
                         allowance == null ? USUAL_ALLOWANCE_MM : length(allowance),
                         kinds(),
                         Optional.ofNullable(layer)));
-        brought.findings().forEach(f -> err.println(f.place() + ": " + f.sentence()));
         new OutputFiles().add(out, PatternFile.write(brought.pattern())).write();
         PrintWriter say = spec.commandLine().getOut();
+        if (units.json()) {
+            say.println(Json.write(asJson(brought)));
+            return 0;
+        }
+        brought.findings().forEach(f -> err.println(f.place() + ": " + f.sentence()));
         brought.pattern()
                 .pieces()
                 .forEach(p -> say.println(p.name() + ": "
@@ -138,6 +145,30 @@ public final class BringInCommand implements Callable<Integer> {
                                 ", ", p.edges().stream().map(e -> e.name()).toList())));
         say.println("Written to " + out + ". Look at it in a browser, then try: trueseam walk --pattern " + out);
         return 0;
+    }
+
+    private Map<String, Object> asJson(Brought brought) {
+        List<Object> made = new ArrayList<>();
+        for (var piece : brought.pattern().pieces()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("piece", piece.name());
+            one.put("kind", piece.kind().word());
+            one.put("edges", piece.edges().stream().map(e -> e.name()).toList());
+            made.add(one);
+        }
+        List<Object> findings = new ArrayList<>();
+        for (var finding : brought.findings()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("severity", finding.severity().name().toLowerCase(Locale.ROOT));
+            one.put("place", finding.place());
+            one.put("sentence", finding.sentence());
+            findings.add(one);
+        }
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("file", out.toString());
+        json.put("pieces", made);
+        json.put("findings", findings);
+        return json;
     }
 
     private Drawing drawing() {

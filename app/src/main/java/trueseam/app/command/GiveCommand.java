@@ -2,6 +2,7 @@ package trueseam.app.command;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -9,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import trueseam.app.input.InputException;
+import trueseam.app.input.Json;
 import trueseam.app.input.OutputFiles;
 import trueseam.app.input.PatternOption;
 import trueseam.output.dxf.ApparelDxf;
@@ -30,6 +32,9 @@ public final class GiveCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE.dxf", required = true, description = "The DXF file to write.")
     private Path out;
 
+    @Option(names = "--json", description = "Print the result as JSON.")
+    private boolean json;
+
     /** For the command line. */
     public GiveCommand() {}
 
@@ -43,6 +48,10 @@ public final class GiveCommand implements Callable<Integer> {
         new OutputFiles()
                 .add(out, ApparelDxf.write(pattern.read(spec.commandLine().getErr())))
                 .write();
+        if (json) {
+            spec.commandLine().getOut().println(Json.write(Map.of("file", out.toString())));
+            return 0;
+        }
         spec.commandLine()
                 .getOut()
                 .println("Written to " + out + ". Have a test square cut or plotted first, and measure it.");

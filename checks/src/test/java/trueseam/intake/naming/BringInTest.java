@@ -218,6 +218,20 @@ class BringInTest {
     }
 
     @Test
+    void whatWasGuessedIsToldAsJsonToo() throws IOException {
+        Pattern drafted = Garment.skirt.draft(DraftFigure.of(SizeTables.named("misses"), "14"), Allowances.inches());
+        Path drawing = Files.writeString(folder.resolve("drawing.svg"), bare(drafted));
+        Path pattern = folder.resolve("pattern.svg");
+        Ran ran = run("bring-in", drawing.toString(), "--json", "--out", pattern.toString());
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        var json = new com.fasterxml.jackson.databind.ObjectMapper().readTree(ran.out());
+        assertThat(json.at("/pieces/0/kind").asText()).startsWith("skirt");
+        assertThat(json.at("/pieces/0/edges").size()).isEqualTo(4);
+        assertThat(json.at("/findings").size()).isPositive();
+    }
+
+    @Test
     void aDrawingWithoutAPieceIsRefusedInOneSentenceAndNothingIsWritten() throws IOException {
         Path drawing = Files.writeString(
                 folder.resolve("empty.svg"), "<svg xmlns=\"http://www.w3.org/2000/svg\"><path d=\"M0 0h9\"/></svg>");
