@@ -60,6 +60,30 @@ class GuardTest {
         return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
     }
 
+    /** The address of a project that was just begun. */
+    private String begun() throws IOException, InterruptedException {
+        return post("/projects", "name=Own&secret=" + secret)
+                .headers()
+                .firstValue("Location")
+                .orElseThrow()
+                .replaceAll("/[a-z]+$", "");
+    }
+
+    private HttpResponse<String> bring(String project, String name, String content)
+            throws IOException, InterruptedException {
+        String boundary = "----trueseam";
+        String body = "--" + boundary + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + name
+                + "\"\r\nContent-Type: image/svg+xml\r\n\r\n" + content + "\r\n--" + boundary
+                + "\r\nContent-Disposition: form-data; name=\"version\"\r\n\r\n1\r\n--" + boundary + "--\r\n";
+        return client.send(
+                HttpRequest.newBuilder(URI.create("http://localhost:" + port + project + "/pattern/bring"))
+                        .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+                        .header("Trueseam-Secret", secret)
+                        .POST(HttpRequest.BodyPublishers.ofString(body))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+    }
+
     /** One request by hand, so that its Host header can be anything. */
     private String raw(String request) throws IOException {
         try (Socket socket = new Socket(java.net.InetAddress.getLoopbackAddress(), port)) {
@@ -127,11 +151,7 @@ class GuardTest {
 
     @Test
     void noPageNamesAPathOfThisMachine() throws IOException, InterruptedException {
-        String project = post("/projects", "name=Own&secret=" + secret)
-                .headers()
-                .firstValue("Location")
-                .orElseThrow()
-                .replaceAll("/[a-z]+$", "");
+        String project = begun();
         for (String path :
                 new String[] {"/", "/nowhere", project + "/pattern", project + "/chart", "/p/00000000/chart"}) {
             assertThat(get(path).body())
@@ -153,32 +173,13 @@ class GuardTest {
 
     @Test
     void anUploadAboveTheLimitIsRefusedInOneSentence() throws IOException, InterruptedException {
-        String project = post("/projects", "name=Own&secret=" + secret)
-                .headers()
-                .firstValue("Location")
-                .orElseThrow()
-                .replaceAll("/[a-z]+$", "");
-        String boundary = "----trueseam";
-        String body = "--" + boundary + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"big.svg\"\r\n"
-                + "Content-Type: image/svg+xml\r\n\r\n" + "x".repeat(9 << 20) + "\r\n--" + boundary + "--\r\n";
-        HttpResponse<String> answer = client.send(
-                HttpRequest.newBuilder(URI.create("http://localhost:" + port + project + "/pattern/bring"))
-                        .header("Content-Type", "multipart/form-data; boundary=" + boundary)
-                        .header("Trueseam-Secret", secret)
-                        .POST(HttpRequest.BodyPublishers.ofString(body))
-                        .build(),
-                HttpResponse.BodyHandlers.ofString());
+        HttpResponse<String> answer = bring(begun(), "big.svg", "x".repeat(9 << 20));
         assertThat(answer.statusCode()).isEqualTo(413);
         assertThat(answer.body()).contains("8 MB");
     }
 
     @Test
     void aPatternFileThatUnfoldsWithoutEndIsRefused() throws IOException, InterruptedException {
-        String project = post("/projects", "name=Own&secret=" + secret)
-                .headers()
-                .firstValue("Location")
-                .orElseThrow()
-                .replaceAll("/[a-z]+$", "");
         StringBuilder bomb = new StringBuilder("<?xml version=\"1.0\"?><!DOCTYPE svg [<!ENTITY a \"aaaaaaaaaa\">");
         for (char c = 'b'; c <= 'j'; c++) {
             String before = "&" + (char) (c - 1) + ";";
@@ -189,17 +190,7 @@ class GuardTest {
                     .append("\">");
         }
         bomb.append("]><svg xmlns=\"http://www.w3.org/2000/svg\"><text>&j;</text></svg>");
-        String boundary = "----trueseam";
-        String body = "--" + boundary + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"bomb.svg\"\r\n"
-                + "Content-Type: image/svg+xml\r\n\r\n" + bomb + "\r\n--" + boundary
-                + "\r\nContent-Disposition: form-data; name=\"version\"\r\n\r\n1\r\n--" + boundary + "--\r\n";
-        HttpResponse<String> answer = client.send(
-                HttpRequest.newBuilder(URI.create("http://localhost:" + port + project + "/pattern/bring"))
-                        .header("Content-Type", "multipart/form-data; boundary=" + boundary)
-                        .header("Trueseam-Secret", secret)
-                        .POST(HttpRequest.BodyPublishers.ofString(body))
-                        .build(),
-                HttpResponse.BodyHandlers.ofString());
+        HttpResponse<String> answer = bring(begun(), "bomb.svg", bomb.toString());
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.body())
                 .contains("class=\"problem\"")

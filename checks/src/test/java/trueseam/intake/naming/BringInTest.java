@@ -63,19 +63,7 @@ class BringInTest {
             Piece same = back.firstOf(piece.kind()).orElseThrow();
             assertThat(same.fold()).as(piece.name()).isEqualTo(piece.fold());
             assertThat(same.darts()).as(piece.name()).hasSameSizeAs(edgeDarts(piece));
-            for (Edge edge : piece.edges()) {
-                assertThat(same.edges().stream()
-                                .filter(e -> e.role() == edge.role())
-                                .mapToDouble(Edge::length)
-                                .sum())
-                        .as(piece.name() + ", " + edge.role())
-                        .isCloseTo(
-                                piece.edges().stream()
-                                        .filter(e -> e.role() == edge.role())
-                                        .mapToDouble(Edge::length)
-                                        .sum(),
-                                within(0.1));
-            }
+            assertSameEdges(piece, same, 0.1);
         }
         // The measures that hang on edges alone are the same again.
         for (Measure measure : new Measure[] {Measure.WAIST_GIRTH, Measure.NECK_BASE_GIRTH, Measure.SHOULDER_LENGTH}) {
@@ -86,6 +74,22 @@ class BringInTest {
                         .isCloseTo(before.get(), within(0.1));
             }
         }
+    }
+
+    /** The edges of each role are together as long as they were. */
+    private static void assertSameEdges(Piece before, Piece after, double withinMm) {
+        for (Edge edge : before.edges()) {
+            assertThat(length(after, edge))
+                    .as(before.name() + ", " + edge.role())
+                    .isCloseTo(length(before, edge), within(withinMm));
+        }
+    }
+
+    private static double length(Piece piece, Edge like) {
+        return piece.edges().stream()
+                .filter(e -> e.role() == like.role())
+                .mapToDouble(Edge::length)
+                .sum();
     }
 
     private static java.util.List<Object> edgeDarts(Piece piece) {
@@ -139,19 +143,7 @@ class BringInTest {
         assertThat(back.pieces()).hasSameSizeAs(drafted.pieces());
         for (Piece piece : drafted.pieces()) {
             Piece same = back.firstOf(piece.kind()).orElseThrow();
-            for (Edge edge : piece.edges()) {
-                assertThat(same.edges().stream()
-                                .filter(e -> e.role() == edge.role())
-                                .mapToDouble(Edge::length)
-                                .sum())
-                        .as(piece.name() + ", " + edge.role())
-                        .isCloseTo(
-                                piece.edges().stream()
-                                        .filter(e -> e.role() == edge.role())
-                                        .mapToDouble(Edge::length)
-                                        .sum(),
-                                within(0.05));
-            }
+            assertSameEdges(piece, same, 0.05);
         }
     }
 

@@ -1,6 +1,5 @@
 package trueseam.intake.patternfile;
 
-import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -8,10 +7,10 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import trueseam.intake.svg.PlainXml;
 
 /**
  * Reads the elements of a drawing. Source: W3C, Extensible Markup Language (XML) 1.0, fifth edition.
@@ -54,7 +53,7 @@ final class SvgTree {
         }
         String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
         try {
-            XMLStreamReader xml = safeFactory().createXMLStreamReader(new StringReader(plain));
+            XMLStreamReader xml = PlainXml.reader(plain);
             return tree.follow(xml);
         } catch (XMLStreamException e) {
             int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNumber());
@@ -63,17 +62,6 @@ final class SvgTree {
                     "This is not well-formed XML: the file may be cut short or a sign out of place; expected an SVG"
                             + " drawing; open it in a vector editor and save it again.");
         }
-    }
-
-    private static XMLInputFactory safeFactory() {
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
-        factory.setXMLResolver((publicId, systemId, baseUri, namespace) -> {
-            throw new XMLStreamException("Nothing outside the file is read.");
-        });
-        return factory;
     }
 
     private PatternFileException refused(int line, String what) {

@@ -1,12 +1,10 @@
 package trueseam.intake.svg;
 
-import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.Map;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -37,7 +35,7 @@ final class ElementReader {
                             + "; take out pictures and anything else that is not the pattern.");
         }
         try {
-            return reader.follow(factory().createXMLStreamReader(new StringReader(text.strip())));
+            return reader.follow(PlainXml.reader(text.strip()));
         } catch (XMLStreamException e) {
             int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNumber());
             throw new DrawingException(
@@ -46,17 +44,6 @@ final class ElementReader {
                     "This is not well-formed XML: the file may be cut short or a sign out of place; open it in a vector"
                             + " editor and save it again.");
         }
-    }
-
-    private static XMLInputFactory factory() {
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
-        factory.setXMLResolver((publicId, systemId, baseUri, namespace) -> {
-            throw new XMLStreamException("Nothing outside the file is read.");
-        });
-        return factory;
     }
 
     private Element follow(XMLStreamReader xml) throws XMLStreamException {
