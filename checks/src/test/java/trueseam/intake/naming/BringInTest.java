@@ -41,6 +41,13 @@ class BringInTest {
         return new Ran(code, out.toString(), err.toString());
     }
 
+    private Pattern broughtIn(Path drawing) throws IOException {
+        Path pattern = folder.resolve("pattern.svg");
+        Ran ran = run("bring-in", drawing.toString(), "--out", pattern.toString());
+        assertThat(ran.code()).as(ran.err()).isZero();
+        return PatternFile.read("pattern.svg", Files.readString(pattern)).pattern();
+    }
+
     private static String bare(Pattern pattern) {
         return PatternFile.write(pattern)
                 .replaceAll("(?s)<metadata.*?</metadata>", "")
@@ -110,11 +117,7 @@ class BringInTest {
         assertThat(run("print", "--pattern", drawn.toString(), "--paper", "a0", "--out", sheet.toString())
                         .code())
                 .isZero();
-        Path pattern = folder.resolve("pattern.svg");
-        Ran ran = run("bring-in", sheet.toString(), "--out", pattern.toString());
-        assertThat(ran.code()).as(ran.err()).isZero();
-        Pattern back =
-                PatternFile.read("pattern.svg", Files.readString(pattern)).pattern();
+        Pattern back = broughtIn(sheet);
         assertThat(back.pieces()).hasSameSizeAs(drafted.pieces());
         for (Piece piece : drafted.pieces()) {
             Piece same = back.firstOf(piece.kind()).orElseThrow();
@@ -135,11 +138,7 @@ class BringInTest {
         assertThat(run("give", "--pattern", drawn.toString(), "--out", dxf.toString())
                         .code())
                 .isZero();
-        Path pattern = folder.resolve("pattern.svg");
-        Ran ran = run("bring-in", dxf.toString(), "--out", pattern.toString());
-        assertThat(ran.code()).as(ran.err()).isZero();
-        Pattern back =
-                PatternFile.read("pattern.svg", Files.readString(pattern)).pattern();
+        Pattern back = broughtIn(dxf);
         assertThat(back.pieces()).hasSameSizeAs(drafted.pieces());
         for (Piece piece : drafted.pieces()) {
             Piece same = back.firstOf(piece.kind()).orElseThrow();
@@ -151,13 +150,7 @@ class BringInTest {
     void aPlotIsBroughtInAtPlotScale() throws IOException {
         // HP-GL: 40 units are a millimetre. A rectangle of 300 by 200 mm.
         Path plot = Files.writeString(folder.resolve("plot.plt"), "IN;SP1;PU0,0;PD12000,0,12000,8000,0,8000,0,0;PU;");
-        Path pattern = folder.resolve("pattern.svg");
-        Ran ran = run("bring-in", plot.toString(), "--out", pattern.toString());
-        assertThat(ran.code()).as(ran.err()).isZero();
-        Piece piece = PatternFile.read("pattern.svg", Files.readString(pattern))
-                .pattern()
-                .pieces()
-                .get(0);
+        Piece piece = broughtIn(plot).pieces().get(0);
         assertThat(piece.edges().stream().mapToDouble(Edge::length).sum()).isCloseTo(1000, within(0.05));
     }
 

@@ -25,10 +25,11 @@ final class Corners {
     /**
      * Finds the corners.
      *
-     * @param outline the outline; corners inside the mouths of its darts are the dart's, not its own
+     * @param outline the outline
+     * @param darts its darts; corners inside their mouths are the dart's, not its own
      * @return places along the outline, mm, in order
      */
-    static List<Double> of(Outline outline) {
+    static List<Double> of(Outline outline, List<InnerDart> darts) {
         Path line = outline.line();
         double around = line.length();
         int n = (int) Math.max(16, Math.round(around / STEP_MM));
@@ -49,7 +50,7 @@ final class Corners {
         for (int i = 0; i < n; i++) {
             if (turn[i] >= LEAST_TURN_RAD && isPeak(turn, i, reach)) {
                 double at = exact(line, i * step, step);
-                if (outline.darts().stream().noneMatch(dart -> inMouth(at, dart, around))) {
+                if (darts.stream().noneMatch(dart -> inMouth(at, dart, around))) {
                     corners.add(at);
                 }
             }

@@ -72,14 +72,16 @@ public final class Naming {
     }
 
     private static Optional<Proposal> propose(Outline outline, List<KnownPiece> candidates) {
-        List<Double> corners = Corners.of(outline);
+        List<InnerDart> darts = outline.darts();
+        List<Double> corners = Corners.of(outline, darts);
         if (corners.size() < 3) {
             return Optional.empty();
         }
         // A grainline or a level says how the piece hangs to the degree; its own straight edges only nearly.
-        List<Ranked> byGrain = ranked(outline, corners, candidates, drawn(outline));
+        List<Ranked> byGrain = ranked(outline, corners, darts.size(), candidates, drawn(outline));
         boolean good = !byGrain.isEmpty() && byGrain.get(0).fit().unlike() < GOOD;
-        List<Ranked> ranked = good ? byGrain : ranked(outline, corners, candidates, straight(outline, corners));
+        List<Ranked> ranked =
+                good ? byGrain : ranked(outline, corners, darts.size(), candidates, straight(outline, corners));
         if (!byGrain.isEmpty()
                 && (ranked.isEmpty() || byGrain.get(0).rank() < ranked.get(0).rank())) {
             ranked = byGrain;
@@ -88,14 +90,14 @@ public final class Naming {
     }
 
     private static List<Ranked> ranked(
-            Outline outline, List<Double> corners, List<KnownPiece> candidates, List<Double> directions) {
+            Outline outline, List<Double> corners, int darts, List<KnownPiece> candidates, List<Double> directions) {
         Map<PieceKind, Fit> best = new TreeMap<>();
         for (boolean mirrored : new boolean[] {false, true}) {
             for (double turn : turns(directions, mirrored)) {
                 Laid laid = Laid.of(outline.line(), corners, mirrored, turn);
                 List<List<EdgeShape>> shapes = laid.shapes();
                 for (KnownPiece piece : candidates) {
-                    Fit.best(piece, laid, shapes, ofPiece(piece, laid, outline))
+                    Fit.best(piece, laid, shapes, ofPiece(piece, laid, darts))
                             .ifPresent(
                                     fit -> best.merge(piece.kind(), fit, (a, b) -> a.unlike() <= b.unlike() ? a : b));
                 }
@@ -112,11 +114,11 @@ public final class Naming {
                 .toList();
     }
 
-    private static double ofPiece(KnownPiece piece, Laid laid, Outline outline) {
+    private static double ofPiece(KnownPiece piece, Laid laid, int darts) {
         Bounds bounds = laid.line().bounds();
         return (piece.aspect().off(Math.log(bounds.width() / Math.max(1e-6, bounds.height())))
                         + piece.around().off(Math.log(laid.line().length()))
-                        + piece.darts().off(outline.darts().size()))
+                        + piece.darts().off(darts))
                 / 3;
     }
 

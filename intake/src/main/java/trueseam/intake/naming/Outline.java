@@ -40,7 +40,7 @@ public record Outline(Path line, List<Path> inside, List<String> words) {
      * @return places along the line, mm, in order
      */
     public List<Double> corners() {
-        return Corners.of(this);
+        return Corners.of(this, darts());
     }
 
     /**
