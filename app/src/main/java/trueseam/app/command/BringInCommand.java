@@ -23,17 +23,14 @@ import trueseam.app.input.OutputFiles;
 import trueseam.app.input.Texts;
 import trueseam.app.input.UnitsOption;
 import trueseam.garment.length.Length;
-import trueseam.garment.length.LengthUnit;
 import trueseam.garment.pattern.PieceKind;
 import trueseam.intake.bring.BringChoices;
 import trueseam.intake.bring.Bringing;
 import trueseam.intake.bring.Brought;
 import trueseam.intake.drawing.Drawing;
-import trueseam.intake.dxf.Dxf;
+import trueseam.intake.file.DrawingFiles;
+import trueseam.intake.file.ReadChoices;
 import trueseam.intake.patternfile.PatternFile;
-import trueseam.intake.pdf.PdfDrawing;
-import trueseam.intake.plot.Plot;
-import trueseam.intake.svg.SvgDrawing;
 
 /** Brings a drawing that somebody made in as a pattern. */
 @Command(
@@ -172,34 +169,11 @@ public final class BringInCommand implements Callable<Integer> {
     }
 
     private Drawing drawing() {
-        String called = file.getFileName().toString();
-        String kind = called.substring(called.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-        if (unit != null && !kind.equals("svg") && !kind.equals("dxf")) {
-            throw new InputException("Only SVG and DXF files may leave their units open; --unit is for these.");
-        }
-        return switch (kind) {
-            case "pdf" -> PdfDrawing.read(called, Texts.bytes(file), page);
-            case "dxf" ->
-                Dxf.read(called, Texts.bytes(file), Optional.ofNullable(unit).map(this::dxfUnit))
-                        .drawing();
-            case "plt", "hpgl", "hpg", "plo" -> Plot.read(called, Texts.bytes(file));
-            default ->
-                SvgDrawing.read(
-                        called,
-                        Texts.read(file),
-                        unit == null ? OptionalDouble.empty() : OptionalDouble.of(length(unit)));
-        };
-    }
-
-    /** A DXF file counts in one of the units that people have. */
-    private LengthUnit dxfUnit(String text) {
-        double mm = length(text);
-        for (LengthUnit known : LengthUnit.values()) {
-            if (Math.abs(known.mm() - mm) < 1e-9) {
-                return known;
-            }
-        }
-        throw new InputException("A DXF file counts in 1 mm, 1 cm or 1 in; give one of these with --unit.");
+        ReadChoices choices = ReadChoices.NONE.withPage(page);
+        return DrawingFiles.read(
+                file.getFileName().toString(),
+                Texts.bytes(file),
+                unit == null ? choices : choices.withUnit(length(unit)));
     }
 
     private double length(String text) {

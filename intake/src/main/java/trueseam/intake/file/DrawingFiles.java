@@ -1,0 +1,67 @@
+package trueseam.intake.file;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import trueseam.garment.length.LengthUnit;
+import trueseam.intake.drawing.Drawing;
+import trueseam.intake.drawing.DrawingException;
+import trueseam.intake.dxf.Dxf;
+import trueseam.intake.pdf.PdfDrawing;
+import trueseam.intake.plot.Plot;
+import trueseam.intake.svg.SvgDrawing;
+
+/** Reads a drawing out of any kind of file that is known: SVG, PDF, DXF, plot (HPGL). */
+public final class DrawingFiles {
+
+    private DrawingFiles() {}
+
+    /**
+     * Reads a file.
+     *
+     * @param name what it is called, for messages, and for its kind where its content leaves that open
+     * @param content what is in it
+     * @param choices what its user says about it
+     * @return the drawing in mm, y up, with what was doubtful
+     * @throws DrawingException if it cannot be read as a drawing, or a choice does not go with its kind
+     */
+    public static Drawing read(String name, byte[] content, ReadChoices choices) {
+        FileKind kind = FileKind.of(name, content);
+        if (choices.unitMm().isPresent() && kind != FileKind.SVG && kind != FileKind.DXF) {
+            throw new DrawingException(
+                    name, "", "Only SVG and DXF files may leave their units open; a unit can be said for these only.");
+        }
+        return switch (kind) {
+            case PDF -> PdfDrawing.read(name, content, choices.page());
+            case DXF -> Dxf.read(name, content, dxfUnit(name, choices)).drawing();
+            case PLOT -> Plot.read(name, content);
+            case SVG -> SvgDrawing.read(name, text(name, content), choices.unitMm());
+        };
+    }
+
+    /** A DXF file counts in one of the units that people have. */
+    private static Optional<LengthUnit> dxfUnit(String name, ReadChoices choices) {
+        if (choices.unitMm().isEmpty()) {
+            return Optional.empty();
+        }
+        for (LengthUnit known : LengthUnit.values()) {
+            if (Math.abs(known.mm() - choices.unitMm().getAsDouble()) < 1e-9) {
+                return Optional.of(known);
+            }
+        }
+        throw new DrawingException(name, "", "A DXF file counts in 1 mm, 1 cm or 1 in; say one of these as its unit.");
+    }
+
+    private static String text(String name, byte[] content) {
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(content))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            throw new DrawingException(
+                    name, "", "It is neither a PDF, a DXF file, a plot nor UTF-8 text; save an SVG file as UTF-8.");
+        }
+    }
+}
