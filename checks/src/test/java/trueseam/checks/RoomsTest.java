@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 class RoomsTest {
 
     private static final List<String> ROOMS =
-            List.of("geometry", "garment", "intake", "drafting", "fitting", "output", "worktable", "app");
+            List.of("geometry", "garment", "intake", "drafting", "fitting", "output", "records", "worktable", "app");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
@@ -61,6 +61,8 @@ class RoomsTest {
                 .definedBy("trueseam.fitting..")
                 .layer("output")
                 .definedBy("trueseam.output..")
+                .layer("records")
+                .definedBy("trueseam.records..")
                 .layer("worktable")
                 .definedBy("trueseam.worktable..")
                 .layer("app")
@@ -69,6 +71,8 @@ class RoomsTest {
                 .mayNotBeAccessedByAnyLayer()
                 .whereLayer("worktable")
                 .mayOnlyBeAccessedByLayers("app")
+                .whereLayer("records")
+                .mayOnlyBeAccessedByLayers("worktable", "app")
                 .whereLayer("output")
                 .mayOnlyBeAccessedByLayers("worktable", "app")
                 .whereLayer("fitting")
@@ -78,7 +82,7 @@ class RoomsTest {
                 .whereLayer("intake")
                 .mayOnlyBeAccessedByLayers("worktable", "app")
                 .whereLayer("garment")
-                .mayOnlyBeAccessedByLayers("intake", "drafting", "fitting", "output", "worktable", "app")
+                .mayOnlyBeAccessedByLayers("intake", "drafting", "fitting", "output", "records", "worktable", "app")
                 .whereLayer("geometry")
                 .mayOnlyBeAccessedByLayers("garment", "intake", "drafting", "fitting", "output", "worktable", "app")
                 .because("data flows from left to right and arrows of dependency only point left")
@@ -107,6 +111,11 @@ class RoomsTest {
                 "trueseam.app..");
         only("io.javalin..", "trueseam.worktable..");
         only("gg.jte..", "trueseam.worktable..");
+        for (String library :
+                List.of("org.jdbi..", "org.sqlite..", "org.postgresql..", "com.zaxxer..", "org.flywaydb..")) {
+            only(library, "trueseam.records.internal..");
+        }
+        only("java.sql..", "trueseam.records.internal..");
         only("org.hipparchus..", "trueseam.drafting..", "trueseam.geometry..");
     }
 

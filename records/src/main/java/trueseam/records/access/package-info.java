@@ -1,0 +1,2 @@
+/** Who looked at or changed whose measures. It names no measures. */
+package trueseam.records.access;
