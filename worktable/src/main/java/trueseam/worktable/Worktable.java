@@ -9,7 +9,11 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.slf4j.LoggerFactory;
+import trueseam.records.RecordBook;
+import trueseam.records.trouble.RecordBookException;
+import trueseam.records.trouble.Trouble;
 import trueseam.worktable.chart.ChartScreen;
 import trueseam.worktable.ease.EaseScreen;
 import trueseam.worktable.page.Desk;
@@ -20,6 +24,7 @@ import trueseam.worktable.pattern.PatternScreen;
 import trueseam.worktable.person.PersonScreen;
 import trueseam.worktable.print.PrintScreen;
 import trueseam.worktable.project.ChangedElsewhereException;
+import trueseam.worktable.project.DataFolder;
 import trueseam.worktable.project.NoSuchProjectException;
 import trueseam.worktable.project.PatternPart;
 import trueseam.worktable.project.Project;
@@ -38,27 +43,53 @@ public final class Worktable implements AutoCloseable {
     private static final String SAID = "said";
 
     private final Javalin server;
-    private final Shelf shelf;
+    private final RecordBook book;
+    private final DataFolder folder;
 
-    private Worktable(Javalin server, Shelf shelf) {
+    private Worktable(Javalin server, RecordBook book, DataFolder folder) {
         this.server = server;
-        this.shelf = shelf;
+        this.book = book;
+        this.folder = folder;
+    }
+
+    /**
+     * Opens the worktable with the record book in the data folder.
+     *
+     * @param data the data folder; made if it is not there
+     * @param port the port, 0 for any free one
+     * @return the running worktable
+     * @throws ShelfException if the data folder cannot be used
+     * @throws RecordBookException if the record book cannot be opened
+     * @throws WorktableException if the port is taken
+     */
+    public static Worktable open(Path data, int port) {
+        return open(data, Optional.empty(), Optional.empty(), port);
     }
 
     /**
      * Opens the worktable.
      *
      * @param data the data folder; made if it is not there
+     * @param recordBook a path or the address of a database; empty: a file in the data folder
+     * @param password the password at the database, if it needs one that is not in the address
      * @param port the port, 0 for any free one
      * @return the running worktable
      * @throws ShelfException if the data folder cannot be used
+     * @throws RecordBookException if the record book cannot be opened
      * @throws WorktableException if the port is taken
      */
-    public static Worktable open(Path data, int port) {
-        Shelf shelf = Shelf.open(data);
+    public static Worktable open(Path data, Optional<String> recordBook, Optional<String> password, int port) {
+        DataFolder folder = DataFolder.open(data);
+        RecordBook book;
         try {
-            String secret = shelf.secret();
-            Desk desk = new Desk(shelf);
+            book = folder.recordBook(recordBook, password, Clock.systemUTC());
+        } catch (RecordBookException | ShelfException e) {
+            folder.close();
+            throw e;
+        }
+        try {
+            String secret = folder.secret();
+            Desk desk = new Desk(new Shelf(book.drawer(RecordBook.SINGLE_OWNER)));
             Pages pages = new Pages(secret);
             Guard guard = new Guard(secret);
             Javalin server = Javalin.create(config -> {
@@ -72,9 +103,10 @@ public final class Worktable implements AutoCloseable {
             });
             server.start("127.0.0.1", port);
             warm(desk, pages);
-            return new Worktable(server, shelf);
+            return new Worktable(server, book, folder);
         } catch (io.javalin.util.JavalinBindException e) {
-            shelf.close();
+            book.close();
+            folder.close();
             throw new WorktableException(
                     "Port " + port + " of this machine is taken; name another one with --port, or 0 for any.", e);
         }
@@ -134,6 +166,10 @@ public final class Worktable implements AutoCloseable {
         config.routes.exception(NoSuchProjectException.class, (e, ctx) -> say(ctx, pages, 404, e.getMessage()));
         config.routes.exception(ChangedElsewhereException.class, (e, ctx) -> say(ctx, pages, 409, e.getMessage()));
         config.routes.exception(ShelfException.class, (e, ctx) -> say(ctx, pages, 507, e.getMessage()));
+        config.routes.exception(RecordBookException.class, (e, ctx) -> {
+            LoggerFactory.getLogger(Worktable.class).error("The record book failed: {}", e.trouble(), e.getCause());
+            say(ctx, pages, status(e.trouble()), e.getMessage());
+        });
         config.routes.exception(Exception.class, (e, ctx) -> {
             LoggerFactory.getLogger(Worktable.class).error("A request failed: {}", ctx.path(), e);
             say(
@@ -148,6 +184,14 @@ public final class Worktable implements AutoCloseable {
                 say(ctx, pages, 404, "There is no such page; go to the list of projects.");
             }
         });
+    }
+
+    private static int status(Trouble trouble) {
+        return switch (trouble) {
+            case NO_ROOM -> 507;
+            case NOT_REACHED, BUSY -> 503;
+            case FAILING, NOT_ALLOWED, NOT_READABLE, REFUSED -> 500;
+        };
     }
 
     /** A script and htmx get the sentence alone; a browser gets a page with it. */
@@ -175,6 +219,7 @@ public final class Worktable implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
-        shelf.close();
+        book.close();
+        folder.close();
     }
 }

@@ -45,6 +45,15 @@ public final class OpenCommand implements Callable<Integer> {
             description = "The folder that everything is kept in. Default: trueseam in your folder for programs' data.")
     private Path data;
 
+    @Option(
+            names = "--record-book",
+            paramLabel = "PLACE",
+            description =
+                    "Where people, patterns and fittings are kept: a file, or jdbc:postgresql://HOST/DATABASE?user=NAME."
+                            + " Default: what TRUESEAM_RECORD_BOOK says, or a file in the data folder. A password is taken from"
+                            + " TRUESEAM_RECORD_BOOK_PASSWORD or the file .pgpass, so that it does not show.")
+    private String recordBook;
+
     /** For the command line. */
     public OpenCommand() {}
 
@@ -73,13 +82,22 @@ public final class OpenCommand implements Callable<Integer> {
     private Worktable opened() {
         Path folder = data == null ? usualFolder() : data;
         if (port != null) {
-            return Worktable.open(folder, port);
+            return opened(folder, port);
         }
         try {
-            return Worktable.open(folder, USUAL_PORT);
+            return opened(folder, USUAL_PORT);
         } catch (WorktableException e) {
-            return Worktable.open(folder, 0);
+            return opened(folder, 0);
         }
+    }
+
+    private Worktable opened(Path folder, int at) {
+        Optional<String> place = Optional.ofNullable(recordBook).or(() -> setting("TRUESEAM_RECORD_BOOK"));
+        return Worktable.open(folder, place, setting("TRUESEAM_RECORD_BOOK_PASSWORD"), at);
+    }
+
+    private static Optional<String> setting(String name) {
+        return Optional.ofNullable(System.getenv(name)).filter(value -> !value.isBlank());
     }
 
     private static Path usualFolder() {

@@ -1,130 +1,130 @@
 package trueseam.worktable.project;
 
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashSet;
 import java.util.HexFormat;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import trueseam.records.Drawer;
+import trueseam.records.pattern.KeptPattern;
+import trueseam.records.person.Person;
+import trueseam.records.project.KeptProject;
+import trueseam.records.project.ProjectChange;
+import trueseam.records.project.ProjectState;
+import trueseam.records.project.Sought;
+import trueseam.records.trouble.OutdatedException;
 
 /**
- * The data folder: projects, and the files that were brought. Every change is on disk before it is answered: written beside and moved
- * into place. One running program at a time has the folder. Safe for use by several threads.
+ * The projects of one owner, and the files that were brought, in the record book. A change is kept with all that follows from it (the
+ * person's days, the pattern, the sittings) before it is answered, or not at all. Safe for use by several threads.
  */
-public final class Shelf implements AutoCloseable {
+public final class Shelf {
 
     private static final Pattern MARK = Pattern.compile("[0-9a-f]{8,64}");
-    private static final ObjectMapper JSON =
-            new ObjectMapper().configure(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES, false);
 
-    private final Path projects;
-    private final Path files;
-    private final Path secret;
-    private final FileChannel lock;
+    /** Reading a project with all its states anew takes some milliseconds. */
+    private static final int AT_HAND = 32;
+
+    private final Drawer drawer;
     private final SecureRandom random = new SecureRandom();
-    private final Map<String, Kept> known = new ConcurrentHashMap<>();
+    private final Map<String, Held> atHand = new LinkedHashMap<>(64, 0.75f, true) {
+        private static final long serialVersionUID = 1;
 
-    private Shelf(Path folder, FileChannel lock) throws IOException {
-        this.projects = Files.createDirectories(folder.resolve("projects"));
-        this.files = Files.createDirectories(folder.resolve("files"));
-        this.secret = folder.resolve("secret");
-        this.lock = lock;
-    }
-
-    /**
-     * Takes the data folder into use.
-     *
-     * @param folder the folder; it is made if it is not there
-     * @return the shelf
-     * @throws ShelfException if it cannot be written, or another running program has it
-     */
-    public static Shelf open(Path folder) {
-        try {
-            Files.createDirectories(folder);
-            FileChannel lock =
-                    FileChannel.open(folder.resolve("in-use"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            if (!locked(lock)) {
-                lock.close();
-                throw new ShelfException(
-                        "The data folder " + folder + " is in use by another running Trueseam; use that one, close it,"
-                                + " or name another folder with --data.",
-                        null);
-            }
-            return new Shelf(folder, lock);
-        } catch (IOException e) {
-            throw new ShelfException(
-                    "The data folder " + folder + " cannot be used (" + e.getMessage()
-                            + "); name a folder that can be written with --data.",
-                    e);
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Held> eldest) {
+            return size() > AT_HAND;
         }
-    }
+    };
 
-    private static boolean locked(FileChannel lock) throws IOException {
-        try {
-            return lock.tryLock() != null;
-        } catch (OverlappingFileLockException e) {
-            return false; // by this very process, in tests
+    /** A project with the numbers that its states have in the record book; a state is known by being the same object. */
+    private record Held(Kept kept, IdentityHashMap<Kept.State, Long> numbers, KeptProject.Head head) {
+
+        long last() {
+            return numbers.values().stream().mapToLong(Long::longValue).max().orElse(0);
         }
     }
 
     /**
-     * One line of the list of projects.
+     * The shelf of an owner.
      *
-     * @param id the project's mark
-     * @param project what it is now
-     * @param changed when it was changed last, milliseconds since 1970
+     * @param drawer what the owner has in the record book
      */
-    public record Listed(String id, Project project, long changed) {}
+    public Shelf(Drawer drawer) {
+        this.drawer = drawer;
+    }
 
     /**
-     * All projects.
+     * What the owner has in the record book.
+     *
+     * @return people, patterns, sittings and all else
+     */
+    public Drawer drawer() {
+        return drawer;
+    }
+
+    /**
+     * All projects that are not put away.
      *
      * @return the last changed first
      */
-    public List<Listed> list() {
-        try (Stream<Path> all = Files.list(projects)) {
-            List<Listed> listed = new ArrayList<>();
-            for (Path file : all.filter(f -> f.toString().endsWith(".json")).toList()) {
-                String id = file.getFileName().toString().replace(".json", "");
-                listed.add(new Listed(
-                        id, kept(id).project(), Files.getLastModifiedTime(file).toMillis()));
-            }
-            listed.sort(Comparator.comparingLong(Listed::changed).reversed());
-            return listed;
-        } catch (IOException e) {
-            throw unreadable(e);
-        }
+    public List<KeptProject> list() {
+        return drawer.projects().list(Sought.all());
+    }
+
+    /**
+     * Begins a project for somebody new.
+     *
+     * @param project what is known
+     * @return its mark
+     */
+    public String begin(Project project) {
+        return begin(project, Optional.empty());
     }
 
     /**
      * Begins a project.
      *
      * @param project what is known
+     * @param person the mark of a person in the record book; empty: she is new
      * @return its mark
      */
-    public String begin(Project project) {
+    public synchronized String begin(Project project, Optional<String> person) {
         byte[] bytes = new byte[8];
         random.nextBytes(bytes);
         String id = HexFormat.of().formatHex(bytes);
-        keep(id, Kept.begun(project));
+        put(id, Kept.begun(project), person);
         return id;
+    }
+
+    /** Puts a project with all its states into the record book, under the mark that it has. */
+    synchronized void put(String id, Kept kept, Optional<String> person) {
+        Held none = new Held(kept, new IdentityHashMap<>(), new KeptProject.Head("", person, Optional.empty(), ""));
+        Held held = drawer.together(all -> write(all, id, none, kept, true));
+        atHand.put(id, held);
+    }
+
+    /**
+     * A person of the record book as a project begins with her: all her days.
+     *
+     * @param id her mark
+     * @return the person, if there is one
+     */
+    public Optional<PersonPart> person(String id) {
+        return drawer.people()
+                .find(id)
+                .map(person -> new PersonPart(
+                        person.label(),
+                        person.units(),
+                        person.population(),
+                        Derived.typed(drawer.days().of(id))));
     }
 
     /**
@@ -134,16 +134,37 @@ public final class Shelf implements AutoCloseable {
      * @return the project
      * @throws NoSuchProjectException if there is none
      */
-    public Kept kept(String id) {
-        return known.computeIfAbsent(checked(id), mark -> {
-            try {
-                return JSON.readValue(Files.readString(projects.resolve(mark + ".json")), Kept.class);
-            } catch (java.nio.file.NoSuchFileException e) {
-                throw new NoSuchProjectException();
-            } catch (IOException e) {
-                throw unreadable(e);
+    public synchronized Kept kept(String id) {
+        return held(id).kept();
+    }
+
+    /** What is at hand counts only while it has the version of the record book: another program may share that. */
+    private Held held(String id) {
+        KeptProject now = drawer.projects().find(checked(id)).orElseThrow(NoSuchProjectException::new);
+        Held held = atHand.get(id);
+        if (held == null || held.kept().version() != now.version()) {
+            held = read(now);
+            atHand.put(id, held);
+        }
+        return held;
+    }
+
+    private Held read(KeptProject now) {
+        IdentityHashMap<Kept.State, Long> numbers = new IdentityHashMap<>();
+        List<Kept.State> states = new ArrayList<>();
+        int at = 0;
+        for (ProjectState state : drawer.projects().states(now.id())) {
+            if (state.number() == now.state()) {
+                at = states.size();
             }
-        });
+            Kept.State typed = new Kept.State(state.label(), state.field(), ProjectText.project(state.content()));
+            states.add(typed);
+            numbers.put(typed, state.number());
+        }
+        if (states.isEmpty()) {
+            throw new NoSuchProjectException(); // deleted between the two questions
+        }
+        return new Held(new Kept(now.version(), at, states), numbers, now.head());
     }
 
     /**
@@ -156,29 +177,129 @@ public final class Shelf implements AutoCloseable {
      * @throws ChangedElsewhereException if it has another version; nothing is changed then
      */
     public synchronized Kept change(String id, long version, UnaryOperator<Kept> how) {
-        Kept now = kept(id);
-        if (now.version() != version) {
-            throw new ChangedElsewhereException(now.version());
+        Held now = held(id);
+        if (now.kept().version() != version) {
+            throw new ChangedElsewhereException(now.kept().version());
         }
-        Kept changed = how.apply(now);
-        if (changed.version() != now.version()) {
-            keep(id, changed);
+        Kept changed = how.apply(now.kept());
+        if (changed.version() != version) {
+            atHand.remove(id); // if it fails, what is in the record book is looked at anew
+            try {
+                atHand.put(id, drawer.together(all -> write(all, id, now, changed, false)));
+            } catch (OutdatedException e) {
+                throw new ChangedElsewhereException(version + 1);
+            }
         }
         return changed;
     }
 
+    private static Held write(Drawer all, String id, Held before, Kept changed, boolean begun) {
+        Project was = begun ? Project.named("") : before.kept().project();
+        Project project = changed.project();
+        Optional<String> person = person(all, before.head().person(), was.person(), project.person());
+        Optional<String> pattern = pattern(all, id, before.head().pattern(), project);
+        KeptProject.Head head = new KeptProject.Head(
+                project.name(), person, pattern, project.pattern().size());
+        IdentityHashMap<Kept.State, Long> numbers = states(all, id, before, changed, head, begun);
+        boolean first = before.head().person().isEmpty() || begun;
+        if (person.isPresent()
+                && (first || !was.person().days().equals(project.person().days()))) {
+            all.days().replaceOf(id, person.get(), Derived.days(project.person()));
+        }
+        if (!was.trial().equals(project.trial())) {
+            all.sittings().replaceOf(id, Derived.sittings(project));
+        }
+        before.head().pattern().filter(old -> !pattern.equals(Optional.of(old))).ifPresent(old -> drop(all, old));
+        return new Held(changed, numbers, head);
+    }
+
+    /** She is kept as soon as there is something of her; what is typed of her goes on with her. */
+    private static Optional<String> person(Drawer all, Optional<String> id, PersonPart was, PersonPart now) {
+        String label = now.label().strip();
+        if (id.isEmpty()) {
+            boolean somebody = !label.isEmpty()
+                    || now.days().stream().anyMatch(day -> !day.readings().isEmpty());
+            return somebody
+                    ? Optional.of(all.people()
+                            .add(Person.named(label, now.units(), now.people()))
+                            .id())
+                    : Optional.empty();
+        }
+        boolean same = label.equals(was.label().strip())
+                && now.units().equals(was.units())
+                && now.people().equals(was.people());
+        if (!same) {
+            all.people()
+                    .find(id.get())
+                    .map(person -> person.with(label.isEmpty() ? person.label() : label, now.units(), now.people()))
+                    .ifPresent(all.people()::change);
+        }
+        return id;
+    }
+
+    private static Optional<String> pattern(Drawer all, String id, Optional<String> was, Project now) {
+        Optional<KeptPattern> pattern = Derived.pattern(id, now)
+                .filter(one -> one.files().stream().allMatch(file -> all.files().has(file.mark())));
+        if (pattern.isPresent() && was.isPresent()) {
+            Optional<KeptPattern> kept = all.patterns().find(was.get());
+            if (kept.map(KeptPattern::madeOf).equals(pattern.map(KeptPattern::madeOf))) {
+                return was;
+            }
+        }
+        return pattern.map(one -> all.patterns().keep(one).id());
+    }
+
+    private static void drop(Drawer all, String pattern) {
+        all.patterns().find(pattern).filter(Derived::isMadeHere).ifPresent(one -> all.patterns()
+                .delete(one.id()));
+    }
+
+    private static IdentityHashMap<Kept.State, Long> states(
+            Drawer all, String id, Held before, Kept changed, KeptProject.Head head, boolean begun) {
+        IdentityHashMap<Kept.State, Long> numbers = new IdentityHashMap<>();
+        List<ProjectState> added = new ArrayList<>();
+        long next = before.last() + 1;
+        for (Kept.State state : changed.states()) {
+            Long number = before.numbers().get(state);
+            if (number == null) {
+                number = next++;
+                added.add(new ProjectState(number, state.label(), state.field(), ProjectText.of(state.project())));
+            }
+            numbers.put(state, number);
+        }
+        Set<Long> staying = new HashSet<>(numbers.values());
+        List<Long> dropped = before.numbers().values().stream()
+                .filter(number -> !staying.contains(number))
+                .toList();
+        ProjectChange change = new ProjectChange(
+                id,
+                begun ? 0 : before.kept().version(),
+                changed.version(),
+                head,
+                numbers.get(changed.states().get(changed.at())),
+                dropped,
+                added);
+        if (begun) {
+            all.projects().begin(change);
+        } else {
+            all.projects().change(change);
+        }
+        return numbers;
+    }
+
     /**
-     * Deletes a project for good.
+     * Deletes a project for good. The measures of the person stay with her.
      *
      * @param id its mark
      */
     public synchronized void delete(String id) {
-        try {
-            Files.deleteIfExists(projects.resolve(checked(id) + ".json"));
-            known.remove(id);
-        } catch (IOException e) {
-            throw unreadable(e);
-        }
+        drawer.together(all -> {
+            Optional<KeptProject> project = all.projects().find(checked(id));
+            boolean deleted = all.projects().delete(id);
+            project.flatMap(gone -> gone.head().pattern()).ifPresent(pattern -> drop(all, pattern));
+            return deleted;
+        });
+        atHand.remove(id);
     }
 
     /**
@@ -188,12 +309,17 @@ public final class Shelf implements AutoCloseable {
      * @return its shelf mark, the same for the same text
      */
     public String keepFile(String text) {
-        String mark = HexFormat.of().formatHex(sha256(text));
-        Path file = files.resolve(mark);
-        if (!Files.exists(file)) {
-            write(file, text);
-        }
-        return mark;
+        return keepFile(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Keeps a file that was brought.
+     *
+     * @param content what is in it
+     * @return its shelf mark, the same for the same content
+     */
+    public String keepFile(byte[] content) {
+        return drawer.files().keep(content);
     }
 
     /**
@@ -203,66 +329,20 @@ public final class Shelf implements AutoCloseable {
      * @return the text
      */
     public String file(String mark) {
-        try {
-            return Files.readString(files.resolve(checked(mark)));
-        } catch (IOException e) {
-            throw new ShelfException(
-                    "The pattern file of this project is not in the data folder any more; bring it again.", e);
-        }
+        return new String(bytes(mark), StandardCharsets.UTF_8);
     }
 
     /**
-     * A secret of this data folder, for telling our own pages from other people's.
+     * A file that was brought.
      *
-     * @return the secret; the same after a new start, so that an open page goes on working
+     * @param mark its shelf mark
+     * @return what is in it
      */
-    public synchronized String secret() {
-        try {
-            if (!Files.exists(secret)) {
-                byte[] bytes = new byte[16];
-                random.nextBytes(bytes);
-                write(secret, HexFormat.of().formatHex(bytes));
-            }
-            return Files.readString(secret);
-        } catch (IOException e) {
-            throw unreadable(e);
-        }
-    }
-
-    private void keep(String id, Kept kept) {
-        try {
-            write(projects.resolve(id + ".json"), JSON.writeValueAsString(kept));
-        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
-            throw new IllegalStateException("a project is plain text", e);
-        }
-        known.put(id, kept);
-    }
-
-    private static void write(Path file, String text) {
-        Path beside = file.resolveSibling(file.getFileName() + ".new");
-        try {
-            try (FileChannel channel = FileChannel.open(
-                    beside,
-                    StandardOpenOption.CREATE,
-                    StandardOpenOption.WRITE,
-                    StandardOpenOption.TRUNCATE_EXISTING)) {
-                ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
-                while (bytes.hasRemaining()) {
-                    channel.write(bytes);
-                }
-                channel.force(true);
-            }
-            Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            throw new ShelfException(
-                    "Your last change could not be written to the data folder (" + e.getMessage()
-                            + "), so it was not made; make room there, then make it again.",
-                    e);
-        }
-    }
-
-    private static ShelfException unreadable(IOException e) {
-        return new ShelfException("The data folder cannot be read (" + e.getMessage() + ").", e);
+    public byte[] bytes(String mark) {
+        return drawer.files()
+                .read(checked(mark))
+                .orElseThrow(() -> new ShelfException(
+                        "The pattern file of this project is not in the record book any more; bring it again.", null));
     }
 
     private static String checked(String mark) {
@@ -270,22 +350,5 @@ public final class Shelf implements AutoCloseable {
             throw new NoSuchProjectException();
         }
         return mark;
-    }
-
-    private static byte[] sha256(String text) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
-    }
-
-    @Override
-    public void close() {
-        try {
-            lock.close();
-        } catch (IOException e) {
-            throw unreadable(e);
-        }
     }
 }

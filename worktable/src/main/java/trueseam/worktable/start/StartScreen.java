@@ -59,10 +59,10 @@ public final class StartScreen {
         List<Line> lines = desk.shelf().list().stream()
                 .map(listed -> new Line(
                         listed.id(),
-                        listed.project().name(),
-                        listed.project().person().label(),
-                        listed.project().pattern().garment().replace('_', ' '),
-                        Instant.ofEpochMilli(listed.changed())
+                        listed.head().name(),
+                        listed.personLabel(),
+                        listed.garment(),
+                        Instant.ofEpochMilli(listed.changedAt())
                                 .atZone(ZoneId.systemDefault())
                                 .toLocalDate()))
                 .toList();

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +20,9 @@ import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
+import trueseam.records.RecordBook;
 import trueseam.worktable.Worktable;
+import trueseam.worktable.project.Shelf;
 
 /** A browser before a running worktable, as a dressmaker has it: tests do what she does and look at what she sees. */
 public final class Browser implements AutoCloseable {
@@ -88,16 +91,9 @@ public final class Browser implements AutoCloseable {
 
     /** Puts a project on the shelf, as if it had been typed on another day, and says its mark. */
     public String put(trueseam.worktable.project.Project project) {
-        String id = java.util.UUID.randomUUID().toString().replace("-", "");
-        try {
-            Files.writeString(
-                    data.resolve("projects").resolve(id + ".json"),
-                    new com.fasterxml.jackson.databind.ObjectMapper()
-                            .writeValueAsString(trueseam.worktable.project.Kept.begun(project)));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        try (RecordBook book = RecordBook.inFile(data.resolve("record-book.sqlite"), Clock.systemUTC())) {
+            return new Shelf(book.drawer(RecordBook.SINGLE_OWNER)).begin(project);
         }
-        return id;
     }
 
     /** The one element of a selector; waits until it is there. */
