@@ -21,7 +21,7 @@ import trueseam.drafting.Shells;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Bounds;
-import trueseam.intake.dxf.ApparelPiece;
+import trueseam.intake.apparel.ApparelPiece;
 import trueseam.intake.dxf.Dxf;
 import trueseam.intake.size.SizeTables;
 import trueseam.output.dxf.ApparelDxf;

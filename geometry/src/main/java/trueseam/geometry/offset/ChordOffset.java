@@ -25,6 +25,9 @@ final class ChordOffset {
     /** Strips narrower or shorter than this cover nothing. */
     private static final double SPECK_MM = 1e-7;
 
+    /** The strip beside a shorter chord encloses less than {@link Region} takes for an area. */
+    private static final double SHORTEST_CHORD_MM = 3 * Path.CHAIN_MM;
+
     private ChordOffset() {}
 
     /** A chord of the source with the distance to its right. */
@@ -76,7 +79,7 @@ final class ChordOffset {
             List<Point> points = m.line().flattened(fineMm);
             Point from = points.get(0);
             for (Point to : points.subList(1, points.size())) {
-                if (!from.isNear(to, SPECK_MM)) {
+                if (!from.isNear(to, SHORTEST_CHORD_MM)) {
                     chords.add(new Chord(from, to, m.distanceMm()));
                     from = to;
                 }

@@ -10,31 +10,20 @@ import java.util.stream.Collectors;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
-import trueseam.garment.pattern.PieceKind;
 import trueseam.garment.pattern.Seam;
-import trueseam.geometry.GeometryException;
 import trueseam.geometry.Path;
-import trueseam.geometry.offset.Offset;
+import trueseam.intake.apparel.ApparelPiece;
 import trueseam.intake.drawing.Caption;
 import trueseam.intake.drawing.Drawing;
 import trueseam.intake.drawing.DrawingException;
 import trueseam.intake.drawing.Stroke;
 import trueseam.intake.naming.Naming;
 import trueseam.intake.naming.Outline;
-import trueseam.intake.naming.Proposal;
 import trueseam.intake.outline.Pieces;
 import trueseam.intake.outline.RawPiece;
 
 /** Brings a drawing in as a pattern. */
 public final class Bringing {
-
-    /** A piece that is more unlike every known kind than this is kept under its own name and not altered. */
-    private static final double STRANGE = 1.2;
-
-    /** An inset is checked by offsetting it back: the lines agree within this. */
-    private static final double INSET_MM = 0.1;
-
-    private static final double DRAWN_MM = 0.01;
 
     private final Drawing drawing;
     private final BringChoices choices;
@@ -61,6 +50,9 @@ public final class Bringing {
 
     private Brought brought() {
         findings.addAll(drawing.findings());
+        if (choices.layer().isEmpty() && !drawing.apparel().pieces().isEmpty()) {
+            return told(ToldPieces.wanted(drawing, choices.size()));
+        }
         Pieces found = Pieces.of(wanted());
         findings.addAll(found.findings());
         for (double square : found.squares()) {
@@ -84,13 +76,37 @@ public final class Bringing {
         marks = Marks.of(found);
         Map<String, Integer> names = new HashMap<>();
         for (int i = 0; i < found.pieces().size(); i++) {
-            pieces.add(piece(found.pieces().get(i), i + 1, names));
+            pieces.add(piece(found.pieces().get(i), Optional.empty(), i + 1, names));
         }
+        String name = drawing.file().replaceAll("\\.[A-Za-z]+$", "");
+        return brought(name, choices.size(), pieces);
+    }
+
+    /** The pieces that the file names itself, with its own name and size unless others are said. */
+    private Brought told(List<ApparelPiece> wanted) {
+        List<Piece> pieces = new ArrayList<>();
+        Map<String, Integer> names = new HashMap<>();
+        for (ApparelPiece piece : wanted) {
+            pieces.add(piece(ToldPieces.raw(piece), Optional.of(piece), pieces.size() + 1, names));
+        }
+        String style = drawing.apparel().style().getOrDefault("Style Name", "");
+        String size = wanted.stream()
+                .map(ApparelPiece::size)
+                .filter(s -> !s.isBlank())
+                .findFirst()
+                .orElse("");
+        return brought(
+                style.isBlank() ? drawing.file().replaceAll("\\.[A-Za-z]+$", "") : style,
+                choices.size().isBlank() ? size : choices.size(),
+                pieces);
+    }
+
+    private Brought brought(String usualName, String size, List<Piece> pieces) {
         List<Seam> seams = new ArrayList<>(SeamPartners.of(pieces, findings));
         seams.addAll(marks.seams(pieces, findings));
-        String name = choices.name().isBlank() ? drawing.file().replaceAll("\\.[A-Za-z]+$", "") : choices.name();
-        Pattern pattern = new Pattern(
-                name, choices.size(), choices.table(), "brought in from " + drawing.file(), pieces, seams, Map.of());
+        String name = choices.name().isBlank() ? usualName : choices.name();
+        Pattern pattern =
+                new Pattern(name, size, choices.table(), "brought in from " + drawing.file(), pieces, seams, Map.of());
         return new Brought(pattern, findings);
     }
 
@@ -119,115 +135,30 @@ public final class Bringing {
         return new Drawing(drawing.file(), strokes, drawing.captions(), List.of());
     }
 
-    private Piece piece(RawPiece raw, int number, Map<String, Integer> names) {
-        Path stitching = marks.outline(number - 1, stitching(raw, number));
+    private Piece piece(RawPiece raw, Optional<ApparelPiece> told, int number, Map<String, Integer> names) {
+        Stitching sewn =
+                Stitching.of(drawing.file(), raw, told, choices.cutAllowanceMm(), place(told, number), findings);
+        Path stitching = marks.outline(number - 1, sewn.line());
         List<String> words =
                 new ArrayList<>(raw.captions().stream().map(Caption::text).toList());
         words.add(raw.label());
-        Outline outline =
-                new Outline(stitching, raw.inside().stream().map(Stroke::path).toList(), words);
-        Optional<PieceKind> said = Optional.ofNullable(choices.kinds().get(number));
-        Optional<Proposal> proposal = said.isPresent() ? naming.propose(outline, said.get()) : naming.propose(outline);
-        boolean known =
-                proposal.filter(p -> said.isPresent() || p.unlike() < STRANGE).isPresent();
-        PieceKind kind = known ? proposal.orElseThrow().kind() : said.orElse(PieceKind.OTHER);
-        String name = named(known ? kind.word() : label(raw, number), names);
-        if (known && said.isEmpty()) {
-            Proposal p = proposal.orElseThrow();
-            String others = p.others().isEmpty()
-                    ? ""
-                    : "; else "
-                            + p.others().stream().limit(3).map(PieceKind::word).collect(Collectors.joining(", "));
-            findings.add(new Finding(
-                    p.confidence() < 0.7
-                            ? trueseam.garment.finding.Severity.WARNING
-                            : trueseam.garment.finding.Severity.NOTE,
-                    name,
-                    String.format(
-                            Locale.ROOT,
-                            "Piece %d of the drawing is taken for a %s (%.0f in 100 sure%s); say --piece \"%d=...\" if it is"
-                                    + " not.",
-                            number,
-                            kind.word(),
-                            100 * p.confidence(),
-                            others,
-                            number)));
-        } else if (!known) {
-            findings.add(Finding.warning(
-                    name,
-                    "Piece " + number + " of the drawing is like no piece that is known by its shape"
-                            + proposal.map(p -> " (the most like a " + p.kind().word() + ")")
-                                    .orElse("")
-                            + "; it is kept and printed, and not altered. Say what it is with --piece \"" + number
-                            + "=...\"."));
-        }
-        return new PieceMaking(raw, known ? proposal : Optional.empty(), choices, findings)
-                .make(name, kind, stitching, marks.on(number - 1));
+        List<Path> inside =
+                new ArrayList<>(raw.inside().stream().map(Stroke::path).toList());
+        told.map(ToldPieces::grainLine).ifPresent(inside::add);
+        Outline outline = new Outline(stitching, inside, words, sewn.corners());
+        Named is = new PieceNaming(naming, choices, findings).name(outline, raw, told, number);
+        told.flatMap(ToldPieces::remark).ifPresent(sentence -> findings.add(Finding.note(raw.label(), sentence)));
+        String name = named(is.name(), names);
+        return new PieceMaking(raw, told, is.proposal(), choices, findings)
+                .make(name, is.kind(), outline, marks.on(number - 1));
     }
 
-    private static String label(RawPiece raw, int number) {
-        return raw.captions().stream()
-                .max(java.util.Comparator.comparingDouble(Caption::heightMm))
-                .map(Caption::text)
-                .filter(t -> t.length() <= 40)
-                .orElse("piece " + number);
+    private static String place(Optional<ApparelPiece> told, int number) {
+        return told.map(piece -> "piece " + number + " (" + piece.name() + ")").orElse("piece " + number);
     }
 
     private static String named(String name, Map<String, Integer> names) {
         int count = names.merge(name, 1, Integer::sum);
         return count == 1 ? name : name + " " + count;
-    }
-
-    private Path stitching(RawPiece raw, int number) {
-        if (raw.inner().isPresent()) {
-            RawPiece.Beside beside = raw.inner().get();
-            findings.add(Finding.note(
-                    "piece " + number,
-                    String.format(
-                            Locale.ROOT,
-                            "A second line runs %.1f to %.1f mm inside the first: the inner one is taken for the stitching"
-                                    + " line.",
-                            beside.leastMm(),
-                            beside.mostMm())));
-            return beside.line();
-        }
-        Path outer = raw.outer().path();
-        if (choices.cutAllowanceMm().isEmpty()) {
-            findings.add(Finding.warning(
-                    "piece " + number,
-                    "It has one line only, taken for the stitching line; if it is the cutting line, say --cutting-lines with"
-                            + " the seam allowance that it has."));
-            return outer;
-        }
-        return inset(outer, choices.cutAllowanceMm().getAsDouble(), number);
-    }
-
-    private Path inset(Path outer, double mm, int number) {
-        Path line = outer.signedArea() < 0 ? outer.reversed() : outer;
-        try {
-            Path inner = Offset.of(line, -mm, DRAWN_MM);
-            Path back = Offset.of(inner, mm, DRAWN_MM);
-            double worst = 0;
-            for (int i = 0; i < 200; i++) {
-                var p = back.pointAt(i * back.length() / 200);
-                worst = Math.max(worst, line.nearest(p).point().distanceTo(p));
-            }
-            if (worst > INSET_MM) {
-                findings.add(Finding.warning(
-                        "piece " + number,
-                        String.format(
-                                Locale.ROOT,
-                                "Its stitching line, %.1f mm inside, does not give the drawn line back everywhere (%.1f mm off at"
-                                        + " the worst place): its corners are not mitred, or its allowances differ.",
-                                mm,
-                                worst)));
-            }
-            return inner;
-        } catch (GeometryException e) {
-            throw new DrawingException(
-                    drawing.file(),
-                    "piece " + number,
-                    String.format(Locale.ROOT, "No line lies %.1f mm inside it: %s", mm, e.getMessage()));
-        }
     }
 }

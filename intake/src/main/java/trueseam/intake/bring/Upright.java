@@ -1,6 +1,10 @@
 package trueseam.intake.bring;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import trueseam.garment.pattern.Grain;
 import trueseam.geometry.Motion;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
@@ -15,6 +19,9 @@ import trueseam.intake.naming.Proposal;
  * @param motion how it is then turned and shifted
  */
 record Upright(boolean mirrored, Motion motion) {
+
+    /** As it lies in the drawing. */
+    static final Upright AS_DRAWN = new Upright(false, Motion.NONE);
 
     /** Lines as long as this may be a grainline, mm. */
     private static final double LEAST_GRAIN_MM = 60;
@@ -40,6 +47,12 @@ record Upright(boolean mirrored, Motion motion) {
         return new Upright(proposal.mirrored(), turned);
     }
 
+    /** Turned so that its grainline, up or down, stands upright. */
+    static Upright hanging(Grain grain) {
+        double off = Math.PI / 2 - grain.to().minus(grain.from()).angle();
+        return new Upright(false, Motion.pivot(Point.ORIGIN, Math.IEEEremainder(off, Math.PI)));
+    }
+
     /** The same, shifted so that a point comes to the origin. */
     Upright withOrigin(Point p) {
         return new Upright(mirrored, motion.then(Motion.slide(Point.ORIGIN.minus(p))));
@@ -53,13 +66,20 @@ record Upright(boolean mirrored, Motion motion) {
         return (mirrored ? Mirror.of(path) : path).moved(motion);
     }
 
-    /** The longest upright straight line, which is taken for the grain. */
-    java.util.Optional<Path> grain(List<Path> inside) {
-        return inside.stream()
-                .map(this::apply)
-                .filter(line -> line.length() >= LEAST_GRAIN_MM
-                        && line.length() < 1.0005 * line.start().distanceTo(line.end())
-                        && Math.abs(line.end().x() - line.start().x()) < 0.01 * line.length() + 0.2)
-                .max(java.util.Comparator.comparingDouble(Path::length));
+    /** The number of the longest upright straight line that is left, which is taken for the grain. */
+    Optional<Integer> grain(InnerLines lines) {
+        List<Path> all = lines.all();
+        return IntStream.range(0, all.size())
+                .filter(lines::isLeft)
+                .filter(i -> all.get(i).length() >= LEAST_GRAIN_MM
+                        && all.get(i).length()
+                                < 1.0005
+                                        * all.get(i)
+                                                .start()
+                                                .distanceTo(all.get(i).end())
+                        && Math.abs(all.get(i).end().x() - all.get(i).start().x())
+                                < 0.01 * all.get(i).length() + 0.2)
+                .boxed()
+                .max(Comparator.comparingDouble(i -> all.get(i).length()));
     }
 }

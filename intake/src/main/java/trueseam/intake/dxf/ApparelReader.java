@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import trueseam.garment.finding.Finding;
 import trueseam.geometry.GeometryException;
+import trueseam.intake.apparel.ApparelPiece;
+import trueseam.intake.apparel.ApparelPieces;
 
 /** Gathers the pieces of a file that keeps to the apparel convention: a block with a boundary is a piece. */
 final class ApparelReader {

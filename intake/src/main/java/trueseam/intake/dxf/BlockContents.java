@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import trueseam.geometry.Path;
+import trueseam.intake.apparel.OtherLine;
 
 /** The marks of a block by what their layers mean. */
 final class BlockContents {
@@ -15,6 +16,7 @@ final class BlockContents {
     private final Map<ApparelLayer, List<Path>> lines = new EnumMap<>(ApparelLayer.class);
     private final Map<ApparelLayer, List<Mark.Spot>> spots = new EnumMap<>(ApparelLayer.class);
     final List<Mark.Words> words = new ArrayList<>();
+    final List<OtherLine> otherLines = new ArrayList<>();
     final Set<String> unknownLayers = new TreeSet<>();
     int placings;
 
@@ -26,6 +28,9 @@ final class BlockContents {
             ApparelLayer layer = ApparelLayer.of(mark.trait().layer());
             if (mark instanceof Mark.Stroke s) {
                 contents.lines.computeIfAbsent(layer, l -> new ArrayList<>()).add(s.path());
+                if (layer == ApparelLayer.OTHER) {
+                    contents.otherLines.add(new OtherLine(mark.trait().layer(), s.path()));
+                }
             } else if (mark instanceof Mark.Spot s) {
                 contents.spots.computeIfAbsent(layer, l -> new ArrayList<>()).add(s);
             } else if (mark instanceof Mark.Words w) {

@@ -9,6 +9,7 @@ import trueseam.garment.finding.Finding;
 import trueseam.garment.length.LengthUnit;
 import trueseam.geometry.GeometryException;
 import trueseam.geometry.convert.Affine;
+import trueseam.intake.apparel.ApparelPieces;
 import trueseam.intake.drawing.Drawing;
 import trueseam.intake.drawing.DrawingException;
 import trueseam.intake.drawing.Stroke;
@@ -55,7 +56,7 @@ public final class Dxf {
         units.doubt(taken, placer.strokes);
         tellHidden(sections, placer.strokes, notes);
         ApparelPieces pieces = ApparelReader.read(file, blocks, sheet, taken.mm(), notes);
-        return new DxfReading(new Drawing(file, placer.strokes, placer.captions, notes.all()), taken, pieces);
+        return new DxfReading(new Drawing(file, placer.strokes, placer.captions, notes.all(), pieces), taken);
     }
 
     /** A layer switched off may hold what its maker no longer wants; it is for the user to say. */

@@ -1,5 +1,6 @@
 package trueseam.intake.dxf;
 
+import trueseam.intake.apparel.ApparelPieces;
 import trueseam.intake.drawing.Drawing;
 
 /**
@@ -7,6 +8,15 @@ import trueseam.intake.drawing.Drawing;
  *
  * @param drawing everything drawn, placed as on the sheet
  * @param unit how long one unit of the file was taken to be
- * @param apparel the pattern pieces, if the file keeps to the apparel convention; none otherwise
  */
-public record DxfReading(Drawing drawing, DrawingUnit unit, ApparelPieces apparel) {}
+public record DxfReading(Drawing drawing, DrawingUnit unit) {
+
+    /**
+     * Its pattern pieces.
+     *
+     * @return none if it does not keep to the apparel convention
+     */
+    public ApparelPieces apparel() {
+        return drawing.apparel();
+    }
+}

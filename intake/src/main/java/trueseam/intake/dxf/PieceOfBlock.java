@@ -14,6 +14,9 @@ import trueseam.garment.pattern.Grain;
 import trueseam.geometry.Path;
 import trueseam.geometry.PathPlace;
 import trueseam.geometry.Point;
+import trueseam.intake.apparel.ApparelNotch;
+import trueseam.intake.apparel.ApparelPiece;
+import trueseam.intake.apparel.GradePoint;
 
 /** Reads one piece from its block. */
 final class PieceOfBlock {
@@ -66,8 +69,10 @@ final class PieceOfBlock {
                 sized.orElseGet(this::suffix),
                 cutCount(),
                 contents.said("Material").orElse(""),
+                contents.said("Category").orElse(""),
                 outline.path(),
                 outline.corners(),
+                cornersMarked(),
                 sewing.map(line -> SmoothOutline.of(
                                 anticlockwise(line), bend -> Math.abs(bend.turnRad()) > SEWN_CORNER_RAD, smoothMm)
                         .path()),
@@ -78,6 +83,7 @@ final class PieceOfBlock {
                 contents.lines(ApparelLayer.INTERNAL),
                 contents.lines(ApparelLayer.CUT_OUT),
                 drillHoles(),
+                contents.otherLines,
                 first(ApparelLayer.GRADE_LINE),
                 gradePoints(),
                 contents.words.stream().map(Mark.Words::text).toList());
@@ -124,10 +130,14 @@ final class PieceOfBlock {
         return line.signedArea() < 0 ? line.reversed() : line;
     }
 
+    private boolean cornersMarked() {
+        return !contents.spots(ApparelLayer.TURN_POINT).isEmpty()
+                || !contents.spots(ApparelLayer.CURVE_POINT).isEmpty();
+    }
+
     private SmoothOutline smooth(Path drawn) {
         NearPoints turns = NearPoints.of(contents.spots(ApparelLayer.TURN_POINT), ON_VERTEX_MM);
-        NearPoints curves = NearPoints.of(contents.spots(ApparelLayer.CURVE_POINT), ON_VERTEX_MM);
-        boolean told = !turns.isEmpty() || !curves.isEmpty();
+        boolean told = cornersMarked();
         Predicate<SmoothOutline.Bend> isCorner =
                 told ? bend -> turns.has(bend.at()) : bend -> Math.abs(bend.turnRad()) > CORNER_RAD;
         SmoothOutline outline = SmoothOutline.of(drawn, isCorner, smoothMm);
@@ -198,7 +208,7 @@ final class PieceOfBlock {
                     spot.at(),
                     near.alongMm(),
                     near.point().distanceTo(spot.at()),
-                    ApparelNotch.Kind.ofLayer(spot.trait().layer()),
+                    notchKind(spot.trait().layer()),
                     spot.depthMm(),
                     spot.widthMm(),
                     spot.angleRad()));
@@ -232,6 +242,17 @@ final class PieceOfBlock {
             }
         }
         return all;
+    }
+
+    /** All but the plain one from memory. */
+    private static ApparelNotch.Kind notchKind(String layer) {
+        return switch (layer.strip()) {
+            case "80" -> ApparelNotch.Kind.T;
+            case "81" -> ApparelNotch.Kind.CASTLE;
+            case "82" -> ApparelNotch.Kind.CHECK;
+            case "83" -> ApparelNotch.Kind.U;
+            default -> ApparelNotch.Kind.PLAIN;
+        };
     }
 
     private Optional<Grain> grain() {
@@ -273,7 +294,7 @@ final class PieceOfBlock {
         if (!contents.unknownLayers.isEmpty()) {
             notes.say(Finding.note(
                     place,
-                    "layers that the convention does not know are in the drawing only: "
+                    "layers that the convention does not know were kept as lines inside: "
                             + String.join(
                                     ", ",
                                     contents.unknownLayers.stream().limit(10).toList()) + "."));

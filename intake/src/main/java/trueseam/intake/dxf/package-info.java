@@ -1,10 +1,8 @@
 /**
  * DXF files, ASCII, release 12 to 2018: what is drawn becomes a {@link trueseam.intake.drawing.Drawing} in mm, and the blocks of a file that
- * keeps to the apparel convention (ASTM D6673, before it AAMA) become {@link trueseam.intake.dxf.ApparelPieces},
- * {@link trueseam.intake.dxf.RuleTable}.
+ * keeps to the apparel convention (ASTM D6673, before it AAMA) become {@link trueseam.intake.apparel.ApparelPieces}.
  *
- * <p>Front types: {@link trueseam.intake.dxf.Dxf}, {@link trueseam.intake.dxf.DxfReading}, {@link trueseam.intake.dxf.ApparelPieces},
- * {@link trueseam.intake.dxf.RuleTable}.
+ * <p>Front types: {@link trueseam.intake.dxf.Dxf}, {@link trueseam.intake.dxf.DxfReading}, {@link trueseam.intake.dxf.RuleTable}.
  *
  * <p>Kept exactly: lines, arcs and ellipses (to 1e-6 mm), splines up to degree 3 without weights. Other splines are chords within 0.01
  * mm and said. Refused: binary DXF, blocks stretched or placed inside themselves. What is damaged is left out, one by one, each with a

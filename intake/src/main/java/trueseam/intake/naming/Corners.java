@@ -3,6 +3,7 @@ package trueseam.intake.naming;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.TreeSet;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 
@@ -20,10 +21,16 @@ final class Corners {
 
     private static final double STEP_MM = 1;
 
+    /** Two marked corners nearer than this are one: no edge is so short. */
+    private static final double ONE_CORNER_MM = 3;
+
+    /** A piece has three edges at least. */
+    private static final int LEAST_MARKED = 3;
+
     private Corners() {}
 
     /**
-     * Finds the corners.
+     * Finds the corners, or takes those that are marked, if they are enough to be all.
      *
      * @param outline the outline
      * @param darts its darts; corners inside their mouths are the dart's, not its own
@@ -32,6 +39,10 @@ final class Corners {
     static List<Double> of(Outline outline, List<InnerDart> darts) {
         Path line = outline.line();
         double around = line.length();
+        List<Double> marked = marked(outline, darts);
+        if (marked.size() >= LEAST_MARKED) {
+            return marked;
+        }
         int n = (int) Math.max(16, Math.round(around / STEP_MM));
         double step = around / n;
         int reach = Math.max(1, (int) Math.round(REACH_MM / step));
@@ -57,6 +68,21 @@ final class Corners {
         }
         Collections.sort(corners);
         return corners;
+    }
+
+    private static List<Double> marked(Outline outline, List<InnerDart> darts) {
+        Path line = outline.line();
+        double around = line.length();
+        TreeSet<Double> corners = new TreeSet<>();
+        for (Point corner : outline.marked()) {
+            double at = exact(line, line.nearest(corner).alongMm(), STEP_MM);
+            boolean apart =
+                    corners.stream().noneMatch(c -> Math.abs(Math.IEEEremainder(c - at, around)) < ONE_CORNER_MM);
+            if (apart && darts.stream().noneMatch(dart -> inMouth(at, dart, around))) {
+                corners.add(at);
+            }
+        }
+        return List.copyOf(corners);
     }
 
     private static boolean isPeak(double[] turn, int i, int reach) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.PieceKind;
@@ -34,6 +35,9 @@ public final class Naming {
 
     /** How much unlikeness makes the one kind e times as likely as the other: fitted on drafted pieces of every size. */
     private static final double UNLIKENESS_FOR_E = 0.12;
+
+    /** No known piece takes more: six edges of {@value Laid#LONGEST_RUN} stretches each. */
+    private static final int MOST_CORNERS = 30;
 
     private final List<KnownPiece> known;
 
@@ -71,10 +75,22 @@ public final class Naming {
         return propose(outline, known.stream().filter(k -> k.kind() == kind).toList());
     }
 
+    /**
+     * Proposes what an outline is, where it can only be one of some kinds.
+     *
+     * @param outline the outline
+     * @param kinds what it can be
+     * @return the likeliest of them, or nothing where none of them is known by its shape or the outline has too few corners
+     */
+    public Optional<Proposal> propose(Outline outline, Set<PieceKind> kinds) {
+        return propose(
+                outline, known.stream().filter(k -> kinds.contains(k.kind())).toList());
+    }
+
     private static Optional<Proposal> propose(Outline outline, List<KnownPiece> candidates) {
         List<InnerDart> darts = outline.darts();
         List<Double> corners = Corners.of(outline, darts);
-        if (corners.size() < 3) {
+        if (corners.size() < 3 || corners.size() > MOST_CORNERS) {
             return Optional.empty();
         }
         // A grainline or a level says how the piece hangs to the degree; its own straight edges only nearly.

@@ -10,19 +10,32 @@ import trueseam.geometry.Point;
  * @param line the stitching line, closed, anticlockwise, mm
  * @param inside lines drawn inside it: grain, darts, anything
  * @param words what is written in it
+ * @param marked its corners, where the file marks them; none where they are to be found
  */
-public record Outline(Path line, List<Path> inside, List<String> words) {
+public record Outline(Path line, List<Path> inside, List<String> words, List<Point> marked) {
 
     /** An outline is closed; walked anticlockwise, it has its area to the left. */
     public Outline {
         inside = List.copyOf(inside);
         words = List.copyOf(words);
+        marked = List.copyOf(marked);
         if (!line.isClosed()) {
             throw new IllegalArgumentException("an outline that does not close");
         }
         if (line.signedArea() < 0) {
             line = line.reversed();
         }
+    }
+
+    /**
+     * A piece whose corners are to be found.
+     *
+     * @param line the stitching line, closed, anticlockwise, mm
+     * @param inside lines drawn inside it: grain, darts, anything
+     * @param words what is written in it
+     */
+    public Outline(Path line, List<Path> inside, List<String> words) {
+        this(line, inside, words, List.of());
     }
 
     /**

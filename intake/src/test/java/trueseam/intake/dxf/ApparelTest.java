@@ -10,6 +10,10 @@ import trueseam.garment.finding.Finding;
 import trueseam.geometry.Cubic;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
+import trueseam.intake.apparel.ApparelNotch;
+import trueseam.intake.apparel.ApparelPiece;
+import trueseam.intake.apparel.ApparelPieces;
+import trueseam.intake.apparel.GradePoint;
 import trueseam.intake.drawing.DrawingException;
 
 /**
@@ -175,7 +179,7 @@ class ApparelTest {
                 .read();
         assertThat(said(read))
                 .anyMatch(s -> s.equals("blocks without a boundary on layer 1 are no pieces: LOGO."))
-                .anyMatch(s -> s.endsWith("in the drawing only: 99."))
+                .anyMatch(s -> s.endsWith("kept as lines inside: 99."))
                 .anyMatch(s -> s.contains("does not say whether seam allowance"));
     }
 

@@ -1,4 +1,4 @@
-package trueseam.intake.dxf;
+package trueseam.intake.apparel;
 
 import java.util.OptionalDouble;
 import trueseam.geometry.Point;
@@ -34,16 +34,6 @@ public record ApparelNotch(
         /** Layer 82. */
         CHECK,
         /** Layer 83. */
-        U;
-
-        static Kind ofLayer(String layer) {
-            return switch (layer.strip()) {
-                case "80" -> T;
-                case "81" -> CASTLE;
-                case "82" -> CHECK;
-                case "83" -> U;
-                default -> PLAIN;
-            };
-        }
+        U
     }
 }

@@ -1,4 +1,4 @@
-package trueseam.intake.dxf;
+package trueseam.intake.apparel;
 
 import java.util.Collections;
 import java.util.List;
@@ -14,6 +14,9 @@ import java.util.TreeMap;
  * @param pieces the pieces in the order of the file; none if the file does not keep to the convention
  */
 public record ApparelPieces(Map<String, String> style, List<ApparelPiece> pieces) {
+
+    /** Of a file that does not keep to the convention. */
+    public static final ApparelPieces NONE = new ApparelPieces(Map.of(), List.of());
 
     /** Does not change. */
     public ApparelPieces {

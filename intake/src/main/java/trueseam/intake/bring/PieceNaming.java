@@ -1,0 +1,145 @@
+package trueseam.intake.bring;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import trueseam.garment.finding.Finding;
+import trueseam.garment.finding.Severity;
+import trueseam.garment.pattern.PieceKind;
+import trueseam.intake.apparel.ApparelPiece;
+import trueseam.intake.drawing.Caption;
+import trueseam.intake.naming.Naming;
+import trueseam.intake.naming.Outline;
+import trueseam.intake.naming.Proposal;
+import trueseam.intake.outline.RawPiece;
+
+/** Says what a piece is: by what its user says, else by its maker's name for it with the shape to confirm, else by its shape. */
+final class PieceNaming {
+
+    /** A piece that is more unlike every known kind than this is kept under its own name and not altered. */
+    private static final double STRANGE = 1.2;
+
+    /** What its maker names is believed of a shape that is up to twice as strange. */
+    private static final double STRANGE_BUT_NAMED = 2.4;
+
+    /** By so much another kind must be more like it before a name is doubted. */
+    private static final double DOUBT = 0.5;
+
+    private static final double SURE = 0.7;
+
+    private final Naming naming;
+    private final BringChoices choices;
+    private final List<Finding> findings;
+
+    PieceNaming(Naming naming, BringChoices choices, List<Finding> findings) {
+        this.naming = naming;
+        this.choices = choices;
+        this.findings = findings;
+    }
+
+    Named name(Outline outline, RawPiece raw, Optional<ApparelPiece> told, int number) {
+        Optional<PieceKind> said = Optional.ofNullable(choices.kinds().get(number));
+        if (said.isPresent()) {
+            Optional<Proposal> proposal = naming.propose(outline, said.get());
+            String name = told.map(ApparelPiece::name).orElse(said.get().word());
+            return new Named(name, said.get(), proposal);
+        }
+        if (told.isPresent()) {
+            Set<PieceKind> kinds = NamedKinds.of(told.get().name());
+            if (kinds.isEmpty()) {
+                kinds = NamedKinds.of(told.get().category());
+            }
+            if (!kinds.isEmpty()) {
+                return byName(outline, told.get(), kinds, number);
+            }
+        }
+        return byShape(outline, raw, told, number);
+    }
+
+    private Named byName(Outline outline, ApparelPiece told, Set<PieceKind> kinds, int number) {
+        String name = told.name();
+        Optional<Proposal> proposal = naming.propose(outline, kinds);
+        if (proposal.isEmpty()) {
+            PieceKind kind = kinds.size() == 1 ? kinds.iterator().next() : PieceKind.OTHER;
+            findings.add(Finding.note(
+                    name,
+                    "By its name it is a " + kind.word()
+                            + "; kinds like that have no usual shape, so its edges are only" + " numbered."));
+            return new Named(name, kind, Optional.empty());
+        }
+        Proposal p = proposal.get();
+        Optional<Proposal> shape =
+                naming.propose(new Outline(outline.line(), outline.inside(), List.of(), outline.marked()));
+        boolean doubted = shape.filter(s -> !kinds.contains(s.kind()) && s.unlike() + DOUBT < p.unlike())
+                .isPresent();
+        if (p.unlike() > STRANGE_BUT_NAMED) {
+            findings.add(Finding.warning(
+                    name,
+                    String.format(
+                            Locale.ROOT,
+                            "By its name it is a %s, and its shape is not that of one; it is kept and printed, and not altered."
+                                    + " Say what it is with --piece \"%d=...\".",
+                            p.kind().word(),
+                            number)));
+            return new Named(name, PieceKind.OTHER, Optional.empty());
+        }
+        findings.add(new Finding(
+                doubted || p.confidence() < SURE ? Severity.WARNING : Severity.NOTE,
+                name,
+                String.format(
+                        Locale.ROOT,
+                        "By its name it is a %s, which its shape %s; say --piece \"%d=...\" if it is not.",
+                        p.kind().word(),
+                        doubted
+                                ? "does not confirm: it is more like a "
+                                        + shape.orElseThrow().kind().word()
+                                : String.format(Locale.ROOT, "confirms (%.0f in 100 sure)", 100 * p.confidence()),
+                        number)));
+        return new Named(name, p.kind(), proposal);
+    }
+
+    private Named byShape(Outline outline, RawPiece raw, Optional<ApparelPiece> told, int number) {
+        Optional<Proposal> proposal = naming.propose(outline);
+        Optional<String> own = told.map(ApparelPiece::name);
+        if (proposal.filter(p -> p.unlike() < STRANGE).isEmpty()) {
+            String name = own.orElseGet(() -> label(raw, number));
+            findings.add(Finding.warning(
+                    name,
+                    "Piece " + number + " of the drawing is like no piece that is known by its shape"
+                            + proposal.map(p -> " (the most like a " + p.kind().word() + ")")
+                                    .orElse("")
+                            + "; it is kept and printed, and not altered. Say what it is with --piece \"" + number
+                            + "=...\"."));
+            return new Named(name, PieceKind.OTHER, Optional.empty());
+        }
+        Proposal p = proposal.get();
+        String name = own.orElse(p.kind().word());
+        String others = p.others().isEmpty()
+                ? ""
+                : "; else " + p.others().stream().limit(3).map(PieceKind::word).collect(Collectors.joining(", "));
+        findings.add(new Finding(
+                p.confidence() < SURE ? Severity.WARNING : Severity.NOTE,
+                name,
+                String.format(
+                        Locale.ROOT,
+                        "Piece %d of the drawing is taken for a %s (%.0f in 100 sure%s); say --piece \"%d=...\" if it is"
+                                + " not.",
+                        number,
+                        p.kind().word(),
+                        100 * p.confidence(),
+                        others,
+                        number)));
+        return new Named(name, p.kind(), proposal);
+    }
+
+    private static String label(RawPiece raw, int number) {
+        return raw.captions().stream()
+                .max(Comparator.comparingDouble(Caption::heightMm))
+                .map(Caption::text)
+                .filter(t -> t.length() <= 40)
+                .orElse("piece " + number);
+    }
+}
