@@ -28,8 +28,10 @@ import trueseam.intake.bring.BringChoices;
 import trueseam.intake.bring.Bringing;
 import trueseam.intake.bring.Brought;
 import trueseam.intake.drawing.Drawing;
+import trueseam.intake.dxf.RuleTable;
 import trueseam.intake.file.DrawingFiles;
 import trueseam.intake.file.ReadChoices;
+import trueseam.intake.grade.Grading;
 import trueseam.intake.patternfile.PatternFile;
 
 /** Brings a drawing that somebody made in as a pattern. */
@@ -68,8 +70,17 @@ public final class BringInCommand implements Callable<Integer> {
     @Option(names = "--name", paramLabel = "TEXT", description = "The pattern's name. Default: the file's.")
     private String name = "";
 
-    @Option(names = "--size", paramLabel = "SIZE", description = "The size that was drawn.")
+    @Option(
+            names = "--size",
+            paramLabel = "SIZE",
+            description = "The size that was drawn; of a DXF file in several sizes, or with --rules, the one to take.")
     private String size = "";
+
+    @Option(
+            names = "--rules",
+            paramLabel = "FILE",
+            description = "The table of grade rules that came with a DXF file; with --size it gives that size.")
+    private Path rules;
 
     @Option(names = "--table", paramLabel = "NAME", description = "The size table that the size belongs to.")
     private String table = "";
@@ -119,7 +130,7 @@ public final class BringInCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
         Brought brought = Bringing.of(
-                drawing(),
+                inSize(drawing()),
                 new BringChoices(
                         name,
                         size,
@@ -166,6 +177,12 @@ public final class BringInCommand implements Callable<Integer> {
         json.put("pieces", made);
         json.put("findings", findings);
         return json;
+    }
+
+    private Drawing inSize(Drawing drawing) {
+        return rules == null
+                ? drawing
+                : Grading.inSize(drawing, RuleTable.read(rules.getFileName().toString(), Texts.read(rules)), size);
     }
 
     private Drawing drawing() {

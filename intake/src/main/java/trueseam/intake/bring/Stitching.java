@@ -1,6 +1,5 @@
 package trueseam.intake.bring;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,9 +8,9 @@ import trueseam.garment.finding.Finding;
 import trueseam.geometry.GeometryException;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
-import trueseam.geometry.Segment;
 import trueseam.geometry.offset.Offset;
 import trueseam.intake.apparel.ApparelPiece;
+import trueseam.intake.apparel.Opposite;
 import trueseam.intake.drawing.DrawingException;
 import trueseam.intake.outline.RawPiece;
 
@@ -30,12 +29,6 @@ record Stitching(Path line, List<Point> corners) {
 
     private static final int CHECKED_PLACES = 200;
 
-    /** A sew line bends by more where it has a corner. */
-    private static final double BEND_RAD = Math.toRadians(8);
-
-    /** The corner of a cutting line lies up to three allowances from that of the stitching line: it is mitred to that. */
-    private static final double CORNER_WITHIN = Offset.MITRE_LIMIT;
-
     /** A file that marks every vertex as a corner says nothing. */
     private static final int MOST_CORNERS = 100;
 
@@ -48,9 +41,18 @@ record Stitching(Path line, List<Point> corners) {
             List<Finding> findings) {
         Path line = line(file, raw, told, cutAllowanceMm, place, findings);
         List<Point> corners = told.filter(ApparelPiece::cornersMarked)
-                .map(piece -> moved(piece.corners(), piece.boundary(), line))
+                .map(ApparelPiece::corners)
+                .filter(marked -> marked.size() <= MOST_CORNERS)
+                .map(marked -> beside(marked, told.orElseThrow().boundary(), line))
                 .orElse(List.of());
         return new Stitching(line, corners);
+    }
+
+    private static List<Point> beside(List<Point> corners, Path boundary, Path line) {
+        Opposite opposite = new Opposite(line);
+        return boundary.equals(line)
+                ? corners
+                : corners.stream().map(opposite::ofCorner).toList();
     }
 
     private static Path line(
@@ -118,41 +120,5 @@ record Stitching(Path line, List<Point> corners) {
             worst = Math.max(worst, meant.nearest(p).point().distanceTo(p));
         }
         return worst;
-    }
-
-    /** The corners of the boundary, taken to the stitching line: to its own bends where they are near. */
-    private static List<Point> moved(List<Point> corners, Path boundary, Path line) {
-        if (corners.size() > MOST_CORNERS || boundary.equals(line)) {
-            return corners.size() > MOST_CORNERS ? List.of() : corners;
-        }
-        List<Point> bends = bends(line);
-        List<Point> moved = new ArrayList<>();
-        for (Point corner : corners) {
-            Point on = line.nearest(corner).point();
-            double apart = on.distanceTo(corner);
-            Point best = on;
-            double nearest = CORNER_WITHIN * apart + 1;
-            for (Point bend : bends) {
-                if (bend.distanceTo(corner) < nearest) {
-                    nearest = bend.distanceTo(corner);
-                    best = bend;
-                }
-            }
-            moved.add(best);
-        }
-        return moved;
-    }
-
-    private static List<Point> bends(Path line) {
-        List<Segment> strokes =
-                line.segments().stream().filter(s -> s.length() > DRAWN_MM).toList();
-        List<Point> bends = new ArrayList<>();
-        for (int i = 0; i < strokes.size(); i++) {
-            Segment before = strokes.get(i == 0 ? strokes.size() - 1 : i - 1);
-            if (Math.abs(before.tangent(1).angleTo(strokes.get(i).tangent(0))) > BEND_RAD) {
-                bends.add(strokes.get(i).start());
-            }
-        }
-        return bends;
     }
 }
