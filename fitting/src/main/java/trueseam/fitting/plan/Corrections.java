@@ -2,12 +2,13 @@ package trueseam.fitting.plan;
 
 import java.util.EnumMap;
 import java.util.Map;
+import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
 
 /**
- * How much to add to each amount so that the measures come to their targets. At first every amount is taken to move its own
- * measure by as much; from what each round then really moves it learns how the measures go with the amounts (a wider bust is also
- * a lower underarm, a deeper crotch a longer crotch seam). Used by one thread, for one fit.
+ * How much to add to each amount so that the measures come to their targets. At first the measures are taken to go
+ * with the amounts as they usually do ({@link UsualGrowth}: a wider bust is also a lower underarm, a deeper crotch a longer crotch
+ * seam); from what each round then really moves it learns how they go in this pattern. Used by one thread, for one fit.
  *
  * <p>Source: C. G. Broyden, "A class of methods for solving nonlinear simultaneous equations", Mathematics of Computation 19
  * (1965), the first method, in the form for the inverse. Adding to each amount what its own measure is off, tried before, took
@@ -34,7 +35,10 @@ final class Corrections {
     private Map<Measure, Double> lastStep = Map.of();
     private boolean plain;
 
-    Corrections() {}
+    /** Begins with how the measures of such a garment usually go together. */
+    Corrections(GarmentKind kind) {
+        UsualGrowth.of(kind).forEach((amount, usual) -> growth.put(amount, new EnumMap<>(usual)));
+    }
 
     /** Begins with what was learned in another fit of the same pattern. */
     Corrections(Corrections before) {

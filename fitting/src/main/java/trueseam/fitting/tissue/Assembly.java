@@ -221,8 +221,8 @@ final class Assembly {
         List<Item> after = toLine(items.get((last + 1) % n), was.start(), along, true);
         Item ruled = new Item(new Stretch(name, 0, was.length()), Optional.empty(), Optional.of(RULED));
         ruled.path = Optional.of(Path.of(new Line(
-                before.get(before.size() - 1).path.orElseThrow().end(),
-                after.get(0).path.orElseThrow().start())));
+                /* start= */ before.get(before.size() - 1).path.orElseThrow().end(),
+                /* end= */ after.get(0).path.orElseThrow().start())));
         List<Item> all = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             if (i == (first + n - 1) % n) {
