@@ -226,8 +226,12 @@ final class PageLines extends PDFGraphicsStreamEngine {
         super.showText(string);
         String text = word.toString().replaceAll("\\s+", " ").strip();
         if (!text.isEmpty()) {
-            captions.add(
-                    new Caption(text, wordAt, wordMm, String.join("/", (Iterable<String>) layers::descendingIterator)));
+            captions.add(new Caption(
+                    text,
+                    wordAt,
+                    wordMm,
+                    String.join("/", (Iterable<String>) layers::descendingIterator),
+                    rgb(getGraphicsState().getNonStrokingColor())));
         }
     }
 

@@ -291,7 +291,10 @@ public final class SvgDrawing {
         if (!text.isEmpty()) {
             double scale = Math.sqrt(Math.abs(here.a() * here.d() - here.b() * here.c()));
             double size = Units.length(look.getOrDefault("font-size", "16"), 16).orElse(16) * scale;
-            captions.add(new Caption(text, here.apply(new Point(x, y)), size, layer));
+            boolean filled = !"none".equals(look.getOrDefault("fill", "black"));
+            String colour =
+                    Colours.read(filled ? look.getOrDefault("fill", "black") : look.getOrDefault("stroke", "black"));
+            captions.add(new Caption(text, here.apply(new Point(x, y)), size, layer, colour));
         }
     }
 
