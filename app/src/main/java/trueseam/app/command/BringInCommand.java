@@ -2,11 +2,8 @@ package trueseam.app.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,6 +16,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trueseam.app.input.InputException;
 import trueseam.app.input.Json;
+import trueseam.app.input.NamesOption;
 import trueseam.app.input.OutputFiles;
 import trueseam.app.input.Texts;
 import trueseam.app.input.UnitsOption;
@@ -45,9 +43,11 @@ import trueseam.intake.patternfile.PatternFile;
             "",
             "Examples:",
             "  trueseam bring-in blouse.svg --out blouse-pattern.svg",
+            "  trueseam bring-in blouse.svg --write-names --out blouse-pattern.svg",
             "  trueseam bring-in blouse.svg --cutting-lines \"5/8 in\" --piece \"2=bodice back\" --out blouse-pattern.svg",
             "",
-            "What was guessed comes on standard error. Look at the result, correct names in it, and cut a trial garment first."
+            "What was guessed comes on standard error. Correct it in the names file, bring the drawing in again, and cut a trial"
+                    + " garment first."
         })
 public final class BringInCommand implements Callable<Integer> {
 
@@ -121,6 +121,9 @@ public final class BringInCommand implements Callable<Integer> {
     private List<String> pieces = List.of();
 
     @Mixin
+    private NamesOption names;
+
+    @Mixin
     private UnitsOption units;
 
     /** For the command line. */
@@ -138,11 +141,14 @@ public final class BringInCommand implements Callable<Integer> {
                         cuttingLines == null ? OptionalDouble.empty() : OptionalDouble.of(length(cuttingLines)),
                         allowance == null ? USUAL_ALLOWANCE_MM : length(allowance),
                         kinds(),
-                        Optional.ofNullable(layer)));
-        new OutputFiles().add(out, PatternFile.write(brought.pattern())).write();
+                        Optional.ofNullable(layer)),
+                names.read(file, err));
+        OutputFiles files = new OutputFiles().add(out, PatternFile.write(brought.pattern()));
+        String written = names.write(files, file, brought);
+        files.write();
         PrintWriter say = spec.commandLine().getOut();
         if (units.json()) {
-            say.println(Json.write(asJson(brought)));
+            say.println(Json.write(BroughtJson.of(out.toString(), brought)));
             return 0;
         }
         brought.findings().forEach(f -> err.println(f.place() + ": " + f.sentence()));
@@ -151,32 +157,11 @@ public final class BringInCommand implements Callable<Integer> {
                 .forEach(p -> say.println(p.name() + ": "
                         + String.join(
                                 ", ", p.edges().stream().map(e -> e.name()).toList())));
+        if (!written.isEmpty()) {
+            say.println("Everything that was proposed is written to " + written + ", to be corrected.");
+        }
         say.println("Written to " + out + ". Look at it in a browser, then try: trueseam walk --pattern " + out);
         return 0;
-    }
-
-    private Map<String, Object> asJson(Brought brought) {
-        List<Object> made = new ArrayList<>();
-        for (var piece : brought.pattern().pieces()) {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("piece", piece.name());
-            one.put("kind", piece.kind().word());
-            one.put("edges", piece.edges().stream().map(e -> e.name()).toList());
-            made.add(one);
-        }
-        List<Object> findings = new ArrayList<>();
-        for (var finding : brought.findings()) {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("severity", finding.severity().name().toLowerCase(Locale.ROOT));
-            one.put("place", finding.place());
-            one.put("sentence", finding.sentence());
-            findings.add(one);
-        }
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("file", out.toString());
-        json.put("pieces", made);
-        json.put("findings", findings);
-        return json;
     }
 
     private Drawing inSize(Drawing drawing) {

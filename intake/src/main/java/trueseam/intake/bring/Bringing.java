@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
-import trueseam.garment.pattern.Seam;
+import trueseam.garment.pattern.PieceKind;
 import trueseam.geometry.Path;
 import trueseam.intake.apparel.ApparelPiece;
 import trueseam.intake.drawing.Caption;
@@ -21,19 +21,25 @@ import trueseam.intake.naming.Naming;
 import trueseam.intake.naming.Outline;
 import trueseam.intake.outline.Pieces;
 import trueseam.intake.outline.RawPiece;
+import trueseam.intake.said.Corrections;
+import trueseam.intake.said.Frame;
+import trueseam.intake.said.LineTaken;
+import trueseam.intake.said.PieceCorrection;
 
 /** Brings a drawing in as a pattern. */
 public final class Bringing {
 
     private final Drawing drawing;
     private final BringChoices choices;
+    private final Corrections said;
     private final Naming naming = Naming.usual();
     private final List<Finding> findings = new ArrayList<>();
     private Marks marks = Marks.NONE;
 
-    private Bringing(Drawing drawing, BringChoices choices) {
+    private Bringing(Drawing drawing, BringChoices choices, Corrections said) {
         this.drawing = drawing;
         this.choices = choices;
+        this.said = said;
     }
 
     /**
@@ -45,7 +51,31 @@ public final class Bringing {
      * @throws DrawingException if there is no piece in it
      */
     public static Brought of(Drawing drawing, BringChoices choices) {
-        return new Bringing(drawing, choices).brought();
+        return new Bringing(drawing, choices, Corrections.NONE).brought();
+    }
+
+    /**
+     * Brings a drawing in where somebody knows better than what is proposed. What is said goes before what is proposed; what is said as
+     * it is proposed anyway is no correction; what does not fit the drawing is told and not used.
+     *
+     * @param drawing the drawing at true scale
+     * @param choices what whoever knows it says of the whole
+     * @param said what she says of its pieces, edges and seams
+     * @return the pattern, and what was guessed
+     * @throws DrawingException if there is no piece in it
+     */
+    public static Brought of(Drawing drawing, BringChoices choices, Corrections said) {
+        Brought proposed = of(drawing, choices);
+        if (said.isEmpty()) {
+            return proposed;
+        }
+        SaidAnew anew = SaidAnew.of(said, proposed);
+        if (anew.corrections().isEmpty() && anew.findings().isEmpty()) {
+            return proposed;
+        }
+        Bringing bringing = new Bringing(drawing, choices, anew.corrections());
+        bringing.findings.addAll(anew.findings());
+        return bringing.brought();
     }
 
     private Brought brought() {
@@ -72,7 +102,7 @@ public final class Bringing {
                     "There is no closed outline of the size of a pattern piece in it; close the outlines in a vector editor, or"
                             + " name another layer.");
         }
-        List<Piece> pieces = new ArrayList<>();
+        List<BroughtPiece> pieces = new ArrayList<>();
         marks = Marks.of(found);
         Map<String, Integer> names = new HashMap<>();
         for (int i = 0; i < found.pieces().size(); i++) {
@@ -84,7 +114,7 @@ public final class Bringing {
 
     /** The pieces that the file names itself, with its own name and size unless others are said. */
     private Brought told(List<ApparelPiece> wanted) {
-        List<Piece> pieces = new ArrayList<>();
+        List<BroughtPiece> pieces = new ArrayList<>();
         Map<String, Integer> names = new HashMap<>();
         for (ApparelPiece piece : wanted) {
             pieces.add(piece(ToldPieces.raw(piece), Optional.of(piece), pieces.size() + 1, names));
@@ -101,13 +131,24 @@ public final class Bringing {
                 pieces);
     }
 
-    private Brought brought(String usualName, String size, List<Piece> pieces) {
-        List<Seam> seams = new ArrayList<>(SeamPartners.of(pieces, findings));
-        seams.addAll(marks.seams(pieces, findings));
+    private Brought brought(String usualName, String size, List<BroughtPiece> brought) {
+        List<Piece> pieces = brought.stream().flatMap(p -> p.piece().stream()).toList();
+        if (pieces.isEmpty()) {
+            throw new DrawingException(drawing.file(), "", "Every piece of it is left out; take one in again.");
+        }
+        List<BroughtSeam> proposed = new ArrayList<>(SeamPartners.of(pieces, findings));
+        proposed.addAll(marks.seams(brought, findings));
+        List<BroughtSeam> seams = SaidSeams.of(proposed, said, pieces, findings);
         String name = choices.name().isBlank() ? usualName : choices.name();
-        Pattern pattern =
-                new Pattern(name, size, choices.table(), "brought in from " + drawing.file(), pieces, seams, Map.of());
-        return new Brought(pattern, findings);
+        Pattern pattern = new Pattern(
+                name,
+                size,
+                choices.table(),
+                "brought in from " + drawing.file(),
+                pieces,
+                seams.stream().map(s -> s.seam().value()).toList(),
+                Map.of());
+        return new Brought(pattern, brought, seams, said, findings);
     }
 
     private Drawing wanted() {
@@ -135,9 +176,12 @@ public final class Bringing {
         return new Drawing(drawing.file(), strokes, drawing.captions(), List.of());
     }
 
-    private Piece piece(RawPiece raw, Optional<ApparelPiece> told, int number, Map<String, Integer> names) {
-        Stitching sewn =
-                Stitching.of(drawing.file(), raw, told, choices.cutAllowanceMm(), place(told, number), findings);
+    private BroughtPiece piece(RawPiece raw, Optional<ApparelPiece> told, int number, Map<String, Integer> names) {
+        PieceCorrection of = said.piece(number);
+        if (of.leftOut()) {
+            return leftOut(raw, number);
+        }
+        Stitching sewn = Stitching.of(drawing.file(), raw, told, choices, of, place(told, number), findings);
         Path stitching = marks.outline(number - 1, sewn.line());
         List<String> words =
                 new ArrayList<>(raw.captions().stream().map(Caption::text).toList());
@@ -146,11 +190,31 @@ public final class Bringing {
                 new ArrayList<>(raw.inside().stream().map(Stroke::path).toList());
         told.map(ToldPieces::grainLine).ifPresent(inside::add);
         Outline outline = new Outline(stitching, inside, words, sewn.corners());
-        Named is = new PieceNaming(naming, choices, findings).name(outline, raw, told, number);
+        Named is = new PieceNaming(naming, choices, findings).name(outline, raw, told, of.kind(), number);
         told.flatMap(ToldPieces::remark).ifPresent(sentence -> findings.add(Finding.note(raw.label(), sentence)));
-        String name = named(is.name(), names);
-        return new PieceMaking(raw, told, is.proposal(), choices, findings)
-                .make(name, is.kind(), outline, marks.on(number - 1));
+        String plain = PieceCorrection.plainName(of.name().orElse(is.name()));
+        String name = named(plain.isEmpty() ? "piece " + number : plain, names);
+        return new PieceMaking(naming, raw, told, is, sewn, of, findings)
+                .make(number, name, outline, marks.on(number - 1));
+    }
+
+    private static BroughtPiece leftOut(RawPiece raw, int number) {
+        boolean hasInner = raw.inner().isPresent();
+        return new BroughtPiece(
+                number,
+                Frame.of(raw.outer().path()),
+                raw.outer().path(),
+                Optional.empty(),
+                Sure.said(PieceKind.OTHER),
+                List.of(),
+                "",
+                Sure.proposed(hasInner ? LineTaken.INNER : LineTaken.STITCHING, 0),
+                hasInner,
+                0,
+                List.of(),
+                Sure.proposed("", 0),
+                Sure.proposed(1, 0),
+                List.of());
     }
 
     private static String place(Optional<ApparelPiece> told, int number) {

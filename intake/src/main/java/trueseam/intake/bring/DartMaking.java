@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.Edge;
 import trueseam.geometry.PathPlace;
+import trueseam.intake.said.MarkSaid;
 
 /** Darts of legs that are drawn inside and end on an edge. */
 final class DartMaking {
@@ -19,7 +20,7 @@ final class DartMaking {
     private DartMaking() {}
 
     /** The darts; their legs are taken out of the lines. Legs end so near to an edge as its reach says. */
-    static List<Dart.EdgeDart> of(InnerLines lines, List<Edge> edges, ToDoubleFunction<Edge> reachMm) {
+    static List<Dart.EdgeDart> of(InnerLines lines, List<Edge> edges, ToDoubleFunction<Edge> reachMm, SaidMarks said) {
         List<Dart.EdgeDart> darts = new ArrayList<>();
         for (Legs legs : Legs.of(lines.all())) {
             for (Edge edge : edges) {
@@ -34,11 +35,13 @@ final class DartMaking {
                         && to - from < edge.length()
                         && edge.path().nearest(legs.apex()).point().distanceTo(legs.apex()) > LEAST_DEPTH_MM
                         && darts.stream()
-                                .noneMatch(d -> d.edge().equals(edge.name()) && from < d.toMm() && d.fromMm() < to)) {
+                                .noneMatch(d -> d.edge().equals(edge.name()) && from < d.toMm() && d.fromMm() < to)
+                        && said.takes(MarkSaid.What.DART, edge, legs.apex(), legs.confidence())) {
+                    String usual = edge.role().word() + " dart";
                     long before = darts.stream()
-                            .filter(d -> d.edge().equals(edge.name()))
+                            .filter(d -> d.name().startsWith(usual))
                             .count();
-                    String name = edge.role().word() + " dart" + (before == 0 ? "" : " " + (before + 1));
+                    String name = usual + (before == 0 ? "" : " " + (before + 1));
                     darts.add(new Dart.EdgeDart(name, edge.name(), from, to, legs.apex()));
                     legs.lines().forEach(lines::use);
                     break;

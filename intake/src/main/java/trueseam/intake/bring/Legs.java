@@ -19,6 +19,13 @@ record Legs(Point from, Point apex, Point to, List<Integer> lines) {
     private static final double LEGS_DIFFER = 0.12;
     private static final double SHORTEST_MM = 25;
 
+    /** How sure two lines are the legs of a dart: sure of equal ones, half sure of the most unlike that are taken (our own scale). */
+    double confidence() {
+        double one = from.distanceTo(apex);
+        double other = to.distanceTo(apex);
+        return 0.97 - 0.5 * Math.abs(one - other) / (LEGS_DIFFER * Math.max(one, other));
+    }
+
     static List<Legs> of(List<Path> lines) {
         List<Legs> all = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRef;
@@ -33,6 +34,9 @@ record Marks(Map<Integer, List<Mark>> marks) {
     private static final double ON_MM = 1;
 
     private static final double SHORTEST_MM = 40;
+
+    /** How sure it is that two stretches marked alike are sewn together: somebody meant it, but a third mark may be missing. */
+    private static final double MARKED = 0.85;
 
     /** A mark is a broad stroke, as of a felt pen. */
     private static final double BROAD_MM = 2.5;
@@ -129,24 +133,29 @@ record Marks(Map<Integer, List<Mark>> marks) {
     }
 
     /** The seams that the marks mean: no ease, since nothing says that one side is to be longer. */
-    List<Seam> seams(List<Piece> pieces, List<Finding> findings) {
+    List<BroughtSeam> seams(List<BroughtPiece> pieces, List<Finding> findings) {
         Map<Look, List<EdgeRef>> byLook = new LinkedHashMap<>();
         marks.forEach((at, all) -> {
             for (Mark mark : all) {
-                Piece piece = pieces.get(at);
-                piece.edges().stream()
+                Optional<Piece> marked = pieces.get(at).piece();
+                marked.stream()
+                        .flatMap(piece -> piece.edges().stream())
                         .min(java.util.Comparator.comparingDouble(
                                 (Edge e) -> Math.abs(e.length() - mark.line().length())))
                         .ifPresent(e -> byLook.computeIfAbsent(mark.look(), k -> new ArrayList<>())
-                                .add(new EdgeRef(piece.name(), e.name())));
+                                .add(new EdgeRef(marked.orElseThrow().name(), e.name())));
             }
         });
-        List<Seam> seams = new ArrayList<>();
+        List<BroughtSeam> seams = new ArrayList<>();
         for (List<EdgeRef> pair : byLook.values()) {
+            if (pair.size() < 2) {
+                continue; // one of the two pieces is left out
+            }
             double a = length(pieces, pair.get(0));
             double b = length(pieces, pair.get(1));
             String name = "marked seam" + (seams.isEmpty() ? "" : " " + (seams.size() + 1));
-            seams.add(new Seam(name, List.of(pair.get(0)), List.of(pair.get(1)), 0));
+            Seam seam = new Seam(name, List.of(pair.get(0)), List.of(pair.get(1)), 0);
+            seams.add(new BroughtSeam(Sure.proposed(seam, MARKED), a, b, "both are marked in one way"));
             findings.add(Finding.note(
                     name,
                     String.format(
@@ -163,8 +172,9 @@ record Marks(Map<Integer, List<Mark>> marks) {
         return seams;
     }
 
-    private static double length(List<Piece> pieces, EdgeRef ref) {
+    private static double length(List<BroughtPiece> pieces, EdgeRef ref) {
         return pieces.stream()
+                .flatMap(p -> p.piece().stream())
                 .filter(p -> p.name().equals(ref.piece()))
                 .findFirst()
                 .orElseThrow()

@@ -10,6 +10,7 @@ import trueseam.garment.pattern.Notch;
 import trueseam.geometry.Path;
 import trueseam.geometry.PathPlace;
 import trueseam.geometry.Point;
+import trueseam.intake.said.MarkSaid;
 
 /** Notches of cuts that are drawn or told at an edge: up to three side by side are one notch. One piece, one thread. */
 final class NotchMaking {
@@ -21,6 +22,11 @@ final class NotchMaking {
     private static final double ONE_NOTCH_MM = 12;
 
     private static final int MOST_CUTS = 3;
+
+    /** How sure a short line that touches the edge is a notch, and by how much less one that hardly does (our own scale). */
+    private static final double SURE = 0.97;
+
+    private static final double DOUBT = 0.4;
 
     /** What lies at a corner is no notch but the end of a line. */
     private static final double CORNER_MM = 1;
@@ -35,7 +41,7 @@ final class NotchMaking {
     }
 
     /** Takes short open lines at an edge, so near as its reach says, out of the lines. */
-    void drawn(InnerLines lines, ToDoubleFunction<Edge> reachMm) {
+    void drawn(InnerLines lines, ToDoubleFunction<Edge> reachMm, SaidMarks said) {
         List<Path> all = lines.all();
         for (int i = 0; i < all.size(); i++) {
             Path line = all.get(i);
@@ -44,7 +50,12 @@ final class NotchMaking {
                 Optional<Near> near = near(places);
                 if (near.filter(n -> n.apartMm <= reachMm.applyAsDouble(n.cut.edge)
                                 && n.cut.alongMm > CORNER_MM
-                                && n.cut.alongMm < n.cut.edge.length() - CORNER_MM)
+                                && n.cut.alongMm < n.cut.edge.length() - CORNER_MM
+                                && said.takes(
+                                        MarkSaid.What.NOTCH,
+                                        n.cut.edge,
+                                        places.get(2),
+                                        SURE - DOUBT * n.apartMm / reachMm.applyAsDouble(n.cut.edge)))
                         .isPresent()) {
                     cuts.add(near.get().cut);
                     lines.use(i);

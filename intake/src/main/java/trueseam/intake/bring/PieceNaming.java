@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.finding.Severity;
 import trueseam.garment.pattern.PieceKind;
@@ -30,6 +31,12 @@ final class PieceNaming {
 
     private static final double SURE = 0.7;
 
+    /** How sure a maker's own name is (our own scale). */
+    private static final double NAMED = 0.95;
+
+    /** Of two that look alike the one is as good as the other. */
+    private static final double EVEN = 0.5;
+
     private final Naming naming;
     private final BringChoices choices;
     private final List<Finding> findings;
@@ -40,12 +47,13 @@ final class PieceNaming {
         this.findings = findings;
     }
 
-    Named name(Outline outline, RawPiece raw, Optional<ApparelPiece> told, int number) {
-        Optional<PieceKind> said = Optional.ofNullable(choices.kinds().get(number));
+    Named name(Outline outline, RawPiece raw, Optional<ApparelPiece> told, Optional<PieceKind> corrected, int number) {
+        Optional<PieceKind> said =
+                corrected.or(() -> Optional.ofNullable(choices.kinds().get(number)));
         if (said.isPresent()) {
             Optional<Proposal> proposal = naming.propose(outline, said.get());
             String name = told.map(ApparelPiece::name).orElse(said.get().word());
-            return new Named(name, said.get(), proposal);
+            return Named.of(name, Sure.said(said.get()), proposal);
         }
         if (told.isPresent()) {
             Set<PieceKind> kinds = NamedKinds.of(told.get().name());
@@ -68,7 +76,7 @@ final class PieceNaming {
                     name,
                     "By its name it is a " + kind.word()
                             + "; kinds like that have no usual shape, so its edges are only" + " numbered."));
-            return new Named(name, kind, Optional.empty());
+            return Named.of(name, Sure.proposed(kind, kind == PieceKind.OTHER ? 0 : NAMED), Optional.empty());
         }
         Proposal p = proposal.get();
         Optional<Proposal> shape =
@@ -84,7 +92,7 @@ final class PieceNaming {
                                     + " Say what it is with --piece \"%d=...\".",
                             p.kind().word(),
                             number)));
-            return new Named(name, PieceKind.OTHER, Optional.empty());
+            return new Named(name, Sure.proposed(PieceKind.OTHER, 0), Optional.empty(), List.of(p.kind()), "");
         }
         findings.add(new Finding(
                 doubted || p.confidence() < SURE ? Severity.WARNING : Severity.NOTE,
@@ -98,7 +106,8 @@ final class PieceNaming {
                                         + shape.orElseThrow().kind().word()
                                 : String.format(Locale.ROOT, "confirms (%.0f in 100 sure)", 100 * p.confidence()),
                         number)));
-        return new Named(name, p.kind(), proposal);
+        double sure = doubted ? EVEN : Math.max(NAMED, p.confidence());
+        return Named.of(name, Sure.proposed(p.kind(), sure), proposal);
     }
 
     private Named byShape(Outline outline, RawPiece raw, Optional<ApparelPiece> told, int number) {
@@ -113,26 +122,46 @@ final class PieceNaming {
                                     .orElse("")
                             + "; it is kept and printed, and not altered. Say what it is with --piece \"" + number
                             + "=...\"."));
-            return new Named(name, PieceKind.OTHER, Optional.empty());
+            List<PieceKind> others = proposal.map(p -> Stream.concat(Stream.of(p.kind()), p.others().stream())
+                            .toList())
+                    .orElse(List.of());
+            return new Named(name, Sure.proposed(PieceKind.OTHER, 0), Optional.empty(), others, "");
         }
         Proposal p = proposal.get();
         String name = own.orElse(p.kind().word());
+        String ask = ask(p, outline.words());
+        double sure = ask.isEmpty() ? p.confidence() : Math.min(p.confidence(), EVEN);
         String others = p.others().isEmpty()
                 ? ""
                 : "; else " + p.others().stream().limit(3).map(PieceKind::word).collect(Collectors.joining(", "));
         findings.add(new Finding(
-                p.confidence() < SURE ? Severity.WARNING : Severity.NOTE,
+                sure < SURE ? Severity.WARNING : Severity.NOTE,
                 name,
                 String.format(
                         Locale.ROOT,
                         "Piece %d of the drawing is taken for a %s (%.0f in 100 sure%s); say --piece \"%d=...\" if it is"
-                                + " not.",
+                                + " not.%s",
                         number,
                         p.kind().word(),
-                        100 * p.confidence(),
+                        100 * sure,
                         others,
-                        number)));
-        return new Named(name, p.kind(), proposal);
+                        number,
+                        ask.isEmpty() ? "" : " " + ask)));
+        return new Named(name, Sure.proposed(p.kind(), sure), proposal, p.others(), ask);
+    }
+
+    /** What nobody can see: of some pieces front and back have one shape, and only words tell them apart. */
+    private static String ask(Proposal proposal, List<String> words) {
+        String word = proposal.kind().word();
+        Optional<PieceKind> other = PieceKind.ofWord(
+                        word.contains("front") ? word.replace("front", "back") : word.replace("back", "front"))
+                .filter(k -> k != proposal.kind() && proposal.others().contains(k));
+        boolean written =
+                words.stream().anyMatch(w -> w.toLowerCase(Locale.ROOT).matches(".*\\b(front|back)\\b.*"));
+        return other.isEmpty() || proposal.confidence() >= SURE || written
+                ? ""
+                : "Front and back of such a piece look alike, and nothing written in it tells them apart. Is it the "
+                        + word + " or the " + other.get().word() + "?";
     }
 
     private static String label(RawPiece raw, int number) {

@@ -57,7 +57,7 @@ record PlainEdges(Path line, List<Double> ends) {
                     : ends.get(0) <= 1e-9
                             ? lying.part(ends.get(i), lying.length())
                             : lying.part(ends.get(i), lying.length()).then(lying.part(0, ends.get(0)));
-            edges.add(new NamedEdge("edge " + (i + 1), EdgeRole.OTHER, part, 1));
+            edges.add(new NamedEdge("edge " + (i + 1), EdgeRole.OTHER, part, 0));
         }
         return edges;
     }

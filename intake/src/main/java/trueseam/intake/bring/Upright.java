@@ -66,6 +66,18 @@ record Upright(boolean mirrored, Motion motion) {
         return (mirrored ? Mirror.of(path) : path).moved(motion);
     }
 
+    /** Where a point that lies so was drawn. */
+    Point undone(Point lying) {
+        Point p = motion.inverse().apply(lying);
+        return mirrored ? Mirror.of(p) : p;
+    }
+
+    /** Where a line that lies so was drawn. */
+    Path undone(Path lying) {
+        Path back = lying.moved(motion.inverse());
+        return mirrored ? Mirror.of(back) : back;
+    }
+
     /** The number of the longest upright straight line that is left, which is taken for the grain. */
     Optional<Integer> grain(InnerLines lines) {
         List<Path> all = lines.all();

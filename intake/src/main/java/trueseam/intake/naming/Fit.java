@@ -3,6 +3,7 @@ package trueseam.intake.naming;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import trueseam.garment.pattern.EdgeRole;
 
 /**
  * A known piece laid on an outline: which stretches each of its edges takes.
@@ -19,14 +20,22 @@ record Fit(KnownPiece known, Laid laid, int first, List<Integer> counts, double 
     /** A corner inside an edge is unusual: a dart's mouth left open, or a corner that the pen made. */
     private static final double INNER_CORNER = 0.6;
 
+    /** More than any shape can speak against an edge: five things, 16 each at most, in the mean. */
+    private static final double SAID_OTHERWISE = 20;
+
     /** The best way to lay the known piece on the outline, whichever stretch its first edge begins with. */
-    static Optional<Fit> best(KnownPiece known, Laid laid, List<List<EdgeShape>> shapes, double ofPiece) {
+    static Optional<Fit> best(
+            KnownPiece known,
+            Laid laid,
+            List<List<EdgeShape>> shapes,
+            List<Optional<SaidStretch>> said,
+            double ofPiece) {
         int n = laid.stretches();
         int m = known.edges().size();
         if (n < m) {
             return Optional.empty();
         }
-        double[][][] cost = costs(known, shapes, n, m);
+        double[][][] cost = costs(known, shapes, said, n, m);
         Fit best = null;
         for (int first = 0; first < n; first++) {
             Fit fit = from(known, laid, cost, first, n, m, ofPiece);
@@ -37,14 +46,49 @@ record Fit(KnownPiece known, Laid laid, int first, List<Integer> counts, double 
         return Optional.ofNullable(best);
     }
 
-    private static double[][][] costs(KnownPiece known, List<List<EdgeShape>> shapes, int n, int m) {
+    /** How much of one edge of another fit of the same outline is the same edge in this one: 0 to 1, by its stretches. */
+    double agrees(Fit other, int edge) {
+        int at = other.first;
+        for (int k = 0; k < edge; k++) {
+            at += other.counts.get(k);
+        }
+        int n = laid.stretches();
+        int alike = 0;
+        for (int i = 0; i < other.counts.get(edge); i++) {
+            int there = (at + i) % n;
+            int here = other.laid.mirrored() == laid.mirrored() ? there : n - 1 - there;
+            if (roleOf(here) == other.known.edges().get(edge).role()) {
+                alike++;
+            }
+        }
+        return (double) alike / other.counts.get(edge);
+    }
+
+    private EdgeRole roleOf(int stretch) {
+        int n = laid.stretches();
+        int into = ((stretch - first) % n + n) % n;
+        int k = 0;
+        while (into >= counts.get(k)) {
+            into -= counts.get(k);
+            k++;
+        }
+        return known.edges().get(k).role();
+    }
+
+    private static double[][][] costs(
+            KnownPiece known, List<List<EdgeShape>> shapes, List<Optional<SaidStretch>> said, int n, int m) {
         double[][][] cost = new double[m][n][];
         for (int k = 0; k < m; k++) {
             for (int i = 0; i < n; i++) {
                 List<EdgeShape> runs = shapes.get(i);
                 cost[k][i] = new double[runs.size()];
+                double against = 0;
                 for (int c = 0; c < runs.size(); c++) {
-                    cost[k][i][c] = known.edges().get(k).unlike(runs.get(c)) + INNER_CORNER * c;
+                    Optional<SaidStretch> other = said.get((i + c) % n);
+                    if (other.isPresent() && !other.get().mayBe(known.edges().get(k), known)) {
+                        against += SAID_OTHERWISE;
+                    }
+                    cost[k][i][c] = against + known.edges().get(k).unlike(runs.get(c)) + INNER_CORNER * c;
                 }
             }
         }

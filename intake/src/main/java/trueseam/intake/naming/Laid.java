@@ -2,6 +2,7 @@ package trueseam.intake.naming;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Motion;
 import trueseam.geometry.Path;
@@ -59,6 +60,19 @@ record Laid(boolean mirrored, Motion turn, Path line, List<Double> corners) {
             return line.part(from, to);
         }
         return line.part(from, line.length()).then(line.part(0, corners.get(last)));
+    }
+
+    /** What was said of each stretch, by its middle; the outline's own line was begun at a corner, and perhaps turned over. */
+    List<Optional<SaidStretch>> said(List<SaidStretch> said, double begunAtMm) {
+        List<Optional<SaidStretch>> all = new ArrayList<>();
+        double around = line.length();
+        for (int i = 0; i < corners.size(); i++) {
+            double to = i + 1 < corners.size() ? corners.get(i + 1) : around;
+            double middle = (corners.get(i) + to) / 2;
+            double at = (begunAtMm + (mirrored ? around - middle : middle)) % around;
+            all.add(said.stream().filter(s -> s.holds(at, around)).findFirst());
+        }
+        return all;
     }
 
     /** All runs up to the longest: by first stretch, then by count less one. */

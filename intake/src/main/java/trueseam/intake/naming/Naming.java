@@ -61,7 +61,7 @@ public final class Naming {
      * @return the likeliest, or nothing where it has too few corners for any kind
      */
     public Optional<Proposal> propose(Outline outline) {
-        return propose(outline, known);
+        return propose(outline, known, List.of());
     }
 
     /**
@@ -72,7 +72,19 @@ public final class Naming {
      * @return the likeliest naming, or nothing where the kind is not known by its shape or the outline has too few corners for it
      */
     public Optional<Proposal> propose(Outline outline, PieceKind kind) {
-        return propose(outline, known.stream().filter(k -> k.kind() == kind).toList());
+        return propose(outline, kind, List.of());
+    }
+
+    /**
+     * Proposes which edge is which, where the kind is known and some edges are: the others are dealt out beside those.
+     *
+     * @param outline the outline
+     * @param kind what it is
+     * @param said which stretches of its line are which edges
+     * @return the likeliest naming, or nothing where the kind is not known by its shape or the outline has too few corners for it
+     */
+    public Optional<Proposal> propose(Outline outline, PieceKind kind, List<SaidStretch> said) {
+        return propose(outline, known.stream().filter(k -> k.kind() == kind).toList(), said);
     }
 
     /**
@@ -84,20 +96,20 @@ public final class Naming {
      */
     public Optional<Proposal> propose(Outline outline, Set<PieceKind> kinds) {
         return propose(
-                outline, known.stream().filter(k -> kinds.contains(k.kind())).toList());
+                outline, known.stream().filter(k -> kinds.contains(k.kind())).toList(), List.of());
     }
 
-    private static Optional<Proposal> propose(Outline outline, List<KnownPiece> candidates) {
+    private static Optional<Proposal> propose(Outline outline, List<KnownPiece> candidates, List<SaidStretch> said) {
         List<InnerDart> darts = outline.darts();
-        List<Double> corners = Corners.of(outline, darts);
+        List<Double> corners = corners(outline, darts, said);
         if (corners.size() < 3 || corners.size() > MOST_CORNERS) {
             return Optional.empty();
         }
         // A grainline or a level says how the piece hangs to the degree; its own straight edges only nearly.
-        List<Ranked> byGrain = ranked(outline, corners, darts.size(), candidates, drawn(outline));
+        List<Ranked> byGrain = ranked(outline, corners, darts.size(), candidates, drawn(outline), said);
         boolean good = !byGrain.isEmpty() && byGrain.get(0).fit().unlike() < GOOD;
         List<Ranked> ranked =
-                good ? byGrain : ranked(outline, corners, darts.size(), candidates, straight(outline, corners));
+                good ? byGrain : ranked(outline, corners, darts.size(), candidates, straight(outline, corners), said);
         if (!byGrain.isEmpty()
                 && (ranked.isEmpty() || byGrain.get(0).rank() < ranked.get(0).rank())) {
             ranked = byGrain;
@@ -105,15 +117,41 @@ public final class Naming {
         return ranked.isEmpty() ? Optional.empty() : Optional.of(proposal(ranked));
     }
 
+    /** Where it turns, and where what was said ends; corners inside what was said are no ends of edges. */
+    private static List<Double> corners(Outline outline, List<InnerDart> darts, List<SaidStretch> said) {
+        List<Double> corners = new ArrayList<>(Corners.of(outline, darts));
+        double around = outline.line().length();
+        for (SaidStretch stretch : said) {
+            corners.removeIf(at -> stretch.holds(at, around));
+            for (double end : List.of(stretch.fromMm(), stretch.toMm())) {
+                boolean there = corners.stream().anyMatch(at -> {
+                    double apart = SaidStretch.ahead(at, end, around);
+                    return Math.min(apart, around - apart) < SaidStretch.SAME_MM;
+                });
+                if (!there) {
+                    corners.add(end);
+                }
+            }
+        }
+        corners.sort(Comparator.naturalOrder());
+        return corners;
+    }
+
     private static List<Ranked> ranked(
-            Outline outline, List<Double> corners, int darts, List<KnownPiece> candidates, List<Double> directions) {
+            Outline outline,
+            List<Double> corners,
+            int darts,
+            List<KnownPiece> candidates,
+            List<Double> directions,
+            List<SaidStretch> said) {
         Map<PieceKind, Fit> best = new TreeMap<>();
         for (boolean mirrored : new boolean[] {false, true}) {
             for (double turn : turns(directions, mirrored)) {
                 Laid laid = Laid.of(outline.line(), corners, mirrored, turn);
                 List<List<EdgeShape>> shapes = laid.shapes();
+                List<Optional<SaidStretch>> ofStretch = laid.said(said, corners.get(0));
                 for (KnownPiece piece : candidates) {
-                    Fit.best(piece, laid, shapes, ofPiece(piece, laid, darts))
+                    Fit.best(piece, laid, shapes, ofStretch, ofPiece(piece, laid, darts))
                             .ifPresent(
                                     fit -> best.merge(piece.kind(), fit, (a, b) -> a.unlike() <= b.unlike() ? a : b));
                 }
@@ -180,13 +218,19 @@ public final class Naming {
     }
 
     /** What is written counts for the order, not for how unlike the shape is. */
-    private record Ranked(Fit fit, double rank) {}
+    private record Ranked(Fit fit, double rank) {
+
+        /** How likely it is against another one. */
+        double likelier(Ranked best) {
+            return Math.exp((best.rank - rank) / UNLIKENESS_FOR_E);
+        }
+    }
 
     private static Proposal proposal(List<Ranked> ranked) {
         Fit fit = ranked.get(0).fit();
         double all = 0;
         for (Ranked other : ranked) {
-            all += Math.exp((ranked.get(0).rank() - other.rank()) / UNLIKENESS_FOR_E);
+            all += other.likelier(ranked.get(0));
         }
         double sure = 1 / all * Math.exp(-Math.max(0, fit.unlike() - 1.5) / 2);
         List<Proposal.NamedEdge> edges = new ArrayList<>();
@@ -195,7 +239,12 @@ public final class Naming {
             KnownPiece.KnownEdge edge = fit.known().edges().get(k);
             Path path = fit.laid().run(at % fit.laid().stretches(), fit.counts().get(k));
             at += fit.counts().get(k);
-            double edgeSure = Math.exp(-Math.max(0, fit.each().get(k) - 1) / 3);
+            // As sure as its shape is usual, and as the kinds that it may be agree about it.
+            double agreed = 0;
+            for (Ranked other : ranked) {
+                agreed += other.likelier(ranked.get(0)) / all * other.fit().agrees(fit, k);
+            }
+            double edgeSure = agreed * Math.exp(-Math.max(0, fit.each().get(k) - 1) / 3);
             add(edges, edge, path, edgeSure);
         }
         List<PieceKind> others = ranked.stream()

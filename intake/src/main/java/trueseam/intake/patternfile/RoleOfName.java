@@ -7,7 +7,7 @@ import java.util.Optional;
 import trueseam.garment.pattern.EdgeRole;
 
 /** The role that an edge's name tells: {@code centre front} is a centre. */
-final class RoleOfName {
+public final class RoleOfName {
 
     /** Words that mean a role besides its own. Common practice. */
     private static final Map<String, EdgeRole> OTHER_WORDS =
@@ -15,7 +15,13 @@ final class RoleOfName {
 
     private RoleOfName() {}
 
-    static Optional<EdgeRole> of(String edgeName) {
+    /**
+     * The role.
+     *
+     * @param edgeName what the edge is called
+     * @return the role that is the first word of it to be one; nothing if none is
+     */
+    public static Optional<EdgeRole> of(String edgeName) {
         for (String word : List.of(edgeName.toLowerCase(Locale.ROOT).split("[^\\p{L}]+"))) {
             Optional<EdgeRole> role = EdgeRole.ofWord(word).or(() -> Optional.ofNullable(OTHER_WORDS.get(word)));
             if (role.isPresent()) {
