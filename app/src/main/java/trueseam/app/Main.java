@@ -10,6 +10,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import trueseam.app.command.AlterationsCommand;
 import trueseam.app.command.BringInCommand;
+import trueseam.app.command.ChoicesCommand;
 import trueseam.app.command.CompareCommand;
 import trueseam.app.command.DraftCommand;
 import trueseam.app.command.FitCommand;
@@ -40,6 +41,7 @@ import trueseam.app.command.WalkCommand;
             FitCommand.class,
             PrintCommand.class,
             AlterationsCommand.class,
+            ChoicesCommand.class,
             StandingCommand.class,
             TrialCommand.class,
             OpenCommand.class,

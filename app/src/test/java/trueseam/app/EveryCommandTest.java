@@ -109,6 +109,43 @@ class EveryCommandTest {
         assertThat(run(line + " --units mm").out()).contains(millimetres).doesNotContainPattern("\\d (in|cm)\\b");
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "size --body R --table misses --for skirt --between-sizes next-larger | size 18 is taken",
+                "compare --body R --pattern P --least-ease hip=encyclopedia | EASE-W, its first source, 3",
+                "compare --body R --pattern P --hip-line seven | It lies 7 in down the side",
+                "draft trousers --table misses --size 12 --trouser-hem safe --out @/t.svg | Drafted trousers",
+                "draft bodice --table misses --size 12 --ease bust_girth=8_cm --ease-shares 20/80/0 --out @/b.svg | Drafted bodice",
+                "draft bodice --table misses --size 12 --cap-ease 3/4_in --out @/c.svg | Drafted bodice",
+                "fit --body R --pattern P --plaid 4_1/4_in --stacked 2 --out @/f | buy 8 1/2 in more",
+                "choices | hip=WORD"
+            })
+    void whatHandbooksDisagreeAboutIsChosenAndSaid(String line, String said) {
+        Ran ran = run(line);
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out()).contains(said);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "compare --body R --pattern P --least-ease hip=aunt | write one of table",
+                "compare --body R --pattern P --least-ease knee=table | bust, waist or hip",
+                "compare --body R --pattern P --hip-line low | write one of as-drawn",
+                "size --body R --table misses --between-sizes huge | write one of nearest",
+                "size --body R --shirt | neck girth",
+                "draft bodice --table misses --size 12 --ease-shares 20/90/0 --out @/b.svg | 20/80/0",
+                "fit --body R --pattern P --plaid 0 --out @/f | length above zero"
+            })
+    void aChoiceThatThereIsNotIsRefusedWithTheOnesThereAre(String line, String said) {
+        Ran ran = run(line);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains(said);
+    }
+
     @Test
     void aDraftInInchesHasFiveEighthsOfAllowanceAndAMetricOneFifteenMillimetres() throws IOException {
         // Section 8 of the trade facts: 5/8 in (15.875 mm) in US patterns, 1.5 cm in metric houses.

@@ -127,6 +127,43 @@ class GoredExamplesTest {
         assertThat(bulgeMm(largest, SIDE_FRONT, EdgeRole.SIDE)).isBetween(-1.0, 6.0);
     }
 
+    @ParameterizedTest
+    @CsvSource({"6, 0.375", "8, 0.375", "14, 0.5", "20, 0.5"})
+    void prominentHipsInGoresAreAPlaitOfHalfAnInchAcrossEveryGoreAtTheSide(String size, double plaitIn) {
+        // Example 11, P, DM1911: 1/2 at the hip line to nothing over the fullest hip, per piece. DER: a plait of d over
+        // a gore w wide at
+        // the hip line turns what is above by d/w, and the seam that holds the dart elsewhere leans by as much. In
+        // the small sizes half an inch would turn the side hollow, which is refused; about half an inch is three
+        // eighths there.
+        Pattern before = gored(size);
+        Pattern after = done(before, "prominent hips", "", plaitIn * IN);
+        for (String side : List.of(SIDE_FRONT, "skirt side back")) {
+            for (EdgeRole role : List.of(EdgeRole.PANEL, EdgeRole.WAIST, EdgeRole.HEM)) {
+                assertThat(grown(before, after, side, role))
+                        .as(side + role.word())
+                        .isCloseTo(0, within(0.1));
+            }
+            Piece gore = before.piece(side);
+            double hipY = gore.level(LevelName.HIP).orElseThrow();
+            Point inner =
+                    gore.only(EdgeRole.PANEL).path().atLevel(hipY).orElseThrow().point();
+            Point outer =
+                    gore.only(EdgeRole.SIDE).path().atLevel(hipY).orElseThrow().point();
+            double turn = Math.asin(plaitIn * IN / inner.distanceTo(outer));
+            double leans = top(before, side, EdgeRole.PANEL)
+                    .minus(inner)
+                    .angleTo(top(after, side, EdgeRole.PANEL).minus(inner));
+            assertThat(Math.abs(leans)).isCloseTo(turn, within(Math.toRadians(0.2)));
+        }
+        // Front and back side are walked alike; the gores at the centre are left alone.
+        assertThat(grown(before, after, SIDE_FRONT, EdgeRole.SIDE))
+                .isCloseTo(grown(before, after, "skirt side back", EdgeRole.SIDE), within(0.1))
+                .isNegative();
+        for (String other : List.of("skirt centre front", "skirt centre back")) {
+            assertThat(after.piece(other)).isEqualTo(before.piece(other));
+        }
+    }
+
     @Test
     void everyGoreIsTwoInchesLongerSixInchesBelowTheHipLineMeasuredDownItsCentre() {
         // Example 6, R, ND1921: body waist to hem 40, + 1 for making up, pattern 39: + 2 in every gore, 6 below the hip

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import trueseam.garment.ease.EaseShares;
 import trueseam.garment.ease.EaseTable;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
@@ -61,6 +62,19 @@ public record DraftEase(Map<Measure, Double> chosenMm, double capMm, double back
      */
     public DraftEase withCap(double easeMm) {
         return new DraftEase(chosenMm, easeMm, backShoulderMm);
+    }
+
+    /**
+     * The same with the ease at the bust divided.
+     *
+     * @param shares how much of it lies in the width across the back and across the front; the rest is at the armholes
+     * @param kind the garment
+     * @param figure whom for
+     * @return the ease
+     */
+    public DraftEase divided(EaseShares shares, GarmentKind kind, DraftFigure figure) {
+        List<Double> half = shares.onTheHalf(mm(figure.trunkGirth(), kind, figure));
+        return with(Measure.ACROSS_BACK_WIDTH, 2 * half.get(0)).with(Measure.ACROSS_FRONT_WIDTH, 2 * half.get(2));
     }
 
     /**

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -13,16 +14,25 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trueseam.app.input.BodyOption;
+import trueseam.app.input.ChoiceOptions;
 import trueseam.app.input.InputException;
 import trueseam.app.input.Json;
+import trueseam.app.input.LeastEaseOption;
 import trueseam.app.input.OutputFiles;
 import trueseam.app.input.TableOption;
+import trueseam.app.input.TrouserHemOption;
 import trueseam.app.input.UnitsOption;
 import trueseam.drafting.Allowances;
+import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.garment.Garment;
 import trueseam.drafting.garment.SmallPieces;
+import trueseam.garment.ease.EaseRow;
+import trueseam.garment.ease.EaseShares;
+import trueseam.garment.handbook.LeastEase;
+import trueseam.garment.length.Length;
 import trueseam.garment.length.LengthUnit;
+import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.intake.patternfile.PatternFile;
@@ -71,6 +81,34 @@ public final class DraftCommand implements Callable<Integer> {
     private Path out;
 
     @Mixin
+    private LeastEaseOption least;
+
+    @Option(
+            names = "--ease",
+            paramLabel = "MEASURE=LENGTH",
+            description = "Your own ease for a measure, such as \"bust girth=8 cm\". May be given several times.")
+    private List<String> own = List.of();
+
+    @Option(
+            names = "--ease-shares",
+            paramLabel = "BACK/ARMHOLE/FRONT",
+            description =
+                    "How the ease at the bust is divided, in hundredths: 20/80/0 puts a fifth into the width across the back,"
+                            + " four fifths at the armholes, none into the width across the front (a drafting school's shares)."
+                            + " Default: the usual ease across back and front, the rest at the armholes.")
+    private String shares;
+
+    @Option(
+            names = "--cap-ease",
+            paramLabel = "LENGTH",
+            description =
+                    "How much longer the sleeve cap is than the armhole; sources say 3/4, 1 or 1 1/2 in. Default: 1 in.")
+    private String cap;
+
+    @Mixin
+    private TrouserHemOption hem;
+
+    @Mixin
     private UnitsOption units;
 
     /** For the command line. */
@@ -80,7 +118,7 @@ public final class DraftCommand implements Callable<Integer> {
     public Integer call() {
         DraftFigure figure = figure();
         Allowances allowances = units.bareUnit() == LengthUnit.INCH ? Allowances.inches() : Allowances.metric();
-        Pattern pattern = garment.draft(figure, allowances);
+        Pattern pattern = hem.hem().on(garment.draft(figure, ease(figure), allowances));
         for (SmallPieces small : with) {
             pattern = with(pattern, small);
         }
@@ -115,6 +153,31 @@ public final class DraftCommand implements Callable<Integer> {
             return small.addedTo(shell);
         } catch (IllegalArgumentException e) {
             throw new InputException("--with " + small.name() + ": " + e.getMessage());
+        }
+    }
+
+    /** The usual ease, but the chosen source's at bust, waist and hip, then her own, then divided as she says. */
+    private DraftEase ease(DraftFigure figure) {
+        DraftEase ease = DraftEase.fitted();
+        for (LeastEase.Place place : LeastEase.Place.values()) {
+            Optional<EaseRow> row = least.least().chosen(place, garment.kind());
+            for (Measure measure : Measure.values()) {
+                if (row.isPresent() && LeastEase.Place.of(measure).equals(Optional.of(place))) {
+                    ease = ease.with(measure, row.get().usualMm());
+                }
+            }
+        }
+        for (Map.Entry<Measure, Double> one :
+                ChoiceOptions.lengths("--ease", own, units.bareUnit()).entrySet()) {
+            ease = ease.with(one.getKey(), one.getValue());
+        }
+        if (cap != null) {
+            ease = ease.withCap(Length.parse(cap, units.bareUnit()).mm());
+        }
+        try {
+            return shares == null ? ease : ease.divided(EaseShares.parse(shares), garment.kind(), figure);
+        } catch (IllegalArgumentException e) {
+            throw new InputException("--ease-shares: " + e.getMessage() + ".");
         }
     }
 

@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import trueseam.app.input.FitInput;
+import trueseam.app.input.InputException;
 import trueseam.app.input.OutputFiles;
 import trueseam.app.input.PaperOption;
 import trueseam.app.input.PinnedOption;
@@ -24,6 +25,10 @@ import trueseam.fitting.tissue.TissueException;
 import trueseam.fitting.trial.NextFit;
 import trueseam.fitting.trial.Pinned;
 import trueseam.fitting.trial.Sitting;
+import trueseam.garment.cloth.Repeat;
+import trueseam.garment.finding.Finding;
+import trueseam.garment.length.Length;
+import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
 import trueseam.intake.patternfile.PatternFile;
 import trueseam.output.chart.ChartCsv;
@@ -83,6 +88,20 @@ public final class FitCommand implements Callable<Integer> {
     private boolean worn;
 
     @Option(
+            names = "--plaid",
+            paramLabel = "LENGTH",
+            description = "The cloth is a plaid that repeats after this length: says how much more of it to buy.")
+    private String plaid;
+
+    @Option(
+            names = "--stacked",
+            paramLabel = "N",
+            description =
+                    "With --plaid: how many pieces lie one above another along the cloth. Default: every piece of the"
+                            + " pattern, the most it can be.")
+    private Integer stacked;
+
+    @Option(
             names = "--out",
             paramLabel = "FOLDER",
             required = true,
@@ -99,7 +118,9 @@ public final class FitCommand implements Callable<Integer> {
         PrintWriter say = spec.commandLine().getOut();
         FitInput.Case asked = input.read(spec.commandLine().getErr());
         List<Sitting> sittings = pinned.sittings(asked.pattern(), input.units().bareUnit());
-        FitResult fit = NextFit.after(fitted(asked, asked.choices()), sittings).saying(asked.findings());
+        FitResult fit = NextFit.after(fitted(asked, asked.choices()), sittings)
+                .saying(asked.findings())
+                .saying(cloth(asked));
         PrintOptions print = PrintOptions.usual(
                 paper.fullSize(input.units().bareUnit()),
                 input.units().format(),
@@ -147,6 +168,28 @@ public final class FitCommand implements Callable<Integer> {
             say.println("Measure both test squares of print.pdf before cutting, and cut a trial garment first.");
         }
         return 0;
+    }
+
+    private List<Finding> cloth(FitInput.Case asked) {
+        if (plaid == null) {
+            return List.of();
+        }
+        int pieces = stacked == null ? asked.pattern().pieces().size() : stacked;
+        LengthFormat show = input.units().format();
+        try {
+            Repeat repeat =
+                    new Repeat(Length.parse(plaid, input.units().bareUnit()).mm());
+            return List.of(
+                    Finding.note(
+                            "plaid",
+                            "It repeats after " + show.show(repeat.mm()) + ", and " + pieces
+                                    + (pieces == 1 ? " piece lies" : " pieces lie one above another")
+                                    + " along the cloth: buy "
+                                    + show.show(repeat.surchargeMm(pieces))
+                                    + " more than a plain cloth would take, cut it single, and match it at the stitching lines."));
+        } catch (IllegalArgumentException e) {
+            throw new InputException("--plaid and --stacked: " + e.getMessage() + ".");
+        }
     }
 
     private void said(List<Sitting> sittings, PrintWriter say) {

@@ -14,6 +14,7 @@ import trueseam.app.input.Json;
 import trueseam.app.input.OutputFiles;
 import trueseam.app.input.PaperOption;
 import trueseam.app.input.PatternOption;
+import trueseam.app.input.TrouserHemOption;
 import trueseam.app.input.UnitsOption;
 import trueseam.fitting.work.WorkedPattern;
 import trueseam.garment.pattern.Pattern;
@@ -43,6 +44,9 @@ public final class PrintCommand implements Callable<Integer> {
     @Mixin
     private PaperOption paper;
 
+    @Mixin
+    private TrouserHemOption hem;
+
     @Option(names = "--label", paramLabel = "TEXT", defaultValue = "", description = "What is printed on the pieces.")
     private String label;
 
@@ -57,7 +61,7 @@ public final class PrintCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Pattern read = pattern.read(spec.commandLine().getErr());
+        Pattern read = hem.hem().on(pattern.read(spec.commandLine().getErr()));
         PrintOptions options = PrintOptions.usual(paper.fullSize(units.bareUnit()), units.format(), label);
         byte[] pdf =
                 FullSizePrint.of(WorkedPattern.of(read), options, List.of()).pdf();

@@ -2,6 +2,7 @@ package trueseam.app.input;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,9 @@ import trueseam.fitting.standing.TakenUp;
 import trueseam.garment.body.Body;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.finding.Finding;
+import trueseam.garment.handbook.BetweenSizes;
+import trueseam.garment.handbook.Handbooks;
+import trueseam.garment.handbook.HipLine;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.size.SizeRow;
@@ -74,6 +78,9 @@ public final class FitInput {
     private ChoiceOptions choices;
 
     @Mixin
+    private HandbookOptions handbookOptions;
+
+    @Mixin
     private EarlierOption earlier;
 
     @Mixin
@@ -92,7 +99,7 @@ public final class FitInput {
      * @param choices the choices
      * @param choice the size that would be chosen for this body, if a table is known
      * @param requests the alterations by name that earlier patterns asked for
-     * @param findings what is to be said of the earlier patterns
+     * @param findings what is to be said of the pattern as taken up, of choices and of earlier patterns
      */
     public record Case(
             Pattern pattern,
@@ -111,7 +118,17 @@ public final class FitInput {
         }
 
         private Case with(TakenUp taken) {
-            return new Case(pattern, body, size, typedMm, taken.choices(), choice, taken.requests(), taken.findings());
+            List<Finding> all = new ArrayList<>(findings);
+            all.addAll(taken.findings());
+            return new Case(pattern, body, size, typedMm, taken.choices(), choice, taken.requests(), all);
+        }
+
+        private Case with(Handbooks handbooks) {
+            HipLine.Placed placed = handbooks.takeUp(pattern, body, choices.show());
+            List<Finding> all = new ArrayList<>(findings);
+            all.addAll(placed.findings());
+            all.addAll(handbooks.said(Fitting.kindOf(pattern), choices.show()));
+            return new Case(placed.pattern(), body, size, typedMm, choices, choice, requests, all);
         }
 
         /**
@@ -143,8 +160,12 @@ public final class FitInput {
     public Case read(PrintWriter err) {
         var bodyFile = body.read(units.bareUnit());
         bodyFile.findings().forEach(f -> err.println(f.place() + ": " + f.sentence()));
-        FitChoices chosen = choices.choices(units);
-        Case open = paperOnly == null ? digital(bodyFile.body(), chosen, err) : onPaper(bodyFile.body(), chosen);
+        Handbooks handbooks = handbookOptions.handbooks();
+        FitChoices chosen = choices.choices(units).withWearing(handbooks.least().table());
+        Case open = (paperOnly == null
+                        ? digital(bodyFile.body(), chosen, handbooks.between(), err)
+                        : onPaper(bodyFile.body(), chosen, handbooks.between()))
+                .with(handbooks);
         return earlier.standing(Optional.of(open.body()))
                 .map(standing -> TakenUp.of(
                         standing,
@@ -165,7 +186,7 @@ public final class FitInput {
         return earlier;
     }
 
-    private Case digital(Body person, FitChoices chosen, PrintWriter err) {
+    private Case digital(Body person, FitChoices chosen, BetweenSizes between, PrintWriter err) {
         if (!flat.isEmpty() || flatFile != null) {
             throw new InputException("--flat goes with --paper-only; a pattern file is measured by the program.");
         }
@@ -180,7 +201,7 @@ public final class FitInput {
                 row,
                 Optional.empty(),
                 chosen,
-                choice(sizes, person, Fitting.kindOf(read), chosen, row),
+                choice(sizes, person, Fitting.kindOf(read), between, chosen, row),
                 List.of(),
                 List.of());
     }
@@ -198,7 +219,7 @@ public final class FitInput {
         }
     }
 
-    private Case onPaper(Body person, FitChoices chosen) {
+    private Case onPaper(Body person, FitChoices chosen, BetweenSizes between) {
         if (pattern.isGiven()) {
             throw new InputException("Give either --pattern or --paper-only, not both.");
         }
@@ -220,7 +241,7 @@ public final class FitInput {
                 row,
                 Optional.of(typed),
                 chosen,
-                choice(sizes, person, paperOnly.kind(), chosen, row),
+                choice(sizes, person, paperOnly.kind(), between, chosen, row),
                 List.of(),
                 List.of());
     }
@@ -247,12 +268,17 @@ public final class FitInput {
     }
 
     private static Optional<SizeChoice> choice(
-            Optional<SizeTable> sizes, Body person, GarmentKind kind, FitChoices chosen, Optional<SizeRow> row) {
+            Optional<SizeTable> sizes,
+            Body person,
+            GarmentKind kind,
+            BetweenSizes between,
+            FitChoices chosen,
+            Optional<SizeRow> row) {
         if (sizes.isEmpty()) {
             return Optional.empty();
         }
         try {
-            SizeChoice choice = SizeChoice.of(sizes.get(), person, kind, chosen.show());
+            SizeChoice choice = SizeChoice.of(sizes.get(), person, kind, between, chosen.show());
             return Optional.of(row.map(choice::besidePatternIn).orElse(choice));
         } catch (NoSizeException e) {
             return Optional.empty(); // the fit does not need the choice; size says why there is none

@@ -86,7 +86,18 @@ public enum Garment {
      * @return the pattern
      */
     public Pattern draft(DraftFigure figure, Allowances allowances) {
-        DraftEase ease = DraftEase.fitted();
+        return draft(figure, DraftEase.fitted(), allowances);
+    }
+
+    /**
+     * Drafts it with ease of one's own.
+     *
+     * @param figure whom for
+     * @param ease how much larger than the figure
+     * @param allowances cloth outside the stitching lines
+     * @return the pattern
+     */
+    public Pattern draft(DraftFigure figure, DraftEase ease, Allowances allowances) {
         return switch (this) {
             case bodice -> Shells.bodice(figure, ease, allowances);
             case skirt -> Shells.skirt(figure, ease, allowances);

@@ -147,7 +147,7 @@ public final class Comparison {
             ease = usual(measure, wearing);
             source = choices.easeMm().containsKey(measure)
                     ? "as you chose"
-                    : statedEase.containsKey(measure)
+                    : statedEase.containsKey(measure) && !isBelowChosen(measure, wearing)
                             ? "stated by the pattern"
                             : wearing.map(EaseRow::source).orElse("none known");
             needMm = value.mm() + ease - paper.getAsDouble();
@@ -167,7 +167,7 @@ public final class Comparison {
     }
 
     private Optional<EaseRow> wearing(Measure measure) {
-        EaseTable table = EaseTable.standard();
+        EaseTable table = choices.wearing();
         Optional<EaseRow> any = table.wearing(kind, measure);
         if (any.isPresent() || body.value(Measure.HIP_GIRTH).isEmpty()) {
             return any;
@@ -181,7 +181,19 @@ public final class Comparison {
             return own;
         }
         Double stated = statedEase.get(measure);
-        return stated != null ? stated : wearing.map(EaseRow::usualMm).orElse(0.0);
+        if (stated == null) {
+            return wearing.map(EaseRow::usualMm).orElse(0.0);
+        }
+        return isBelowChosen(measure, wearing) ? wearing.orElseThrow().minimumMm() : stated;
+    }
+
+    /** A pattern may state less than the table's least, its maker knows why; not less than a least that she chose herself. */
+    private boolean isBelowChosen(Measure measure, Optional<EaseRow> wearing) {
+        Double stated = statedEase.get(measure);
+        return stated != null
+                && wearing.isPresent()
+                && stated < wearing.get().minimumMm()
+                && !wearing.equals(EaseTable.standard().wearing(kind, measure));
     }
 
     private Decision decide(Need need) {

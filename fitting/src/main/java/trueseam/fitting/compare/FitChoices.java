@@ -11,6 +11,7 @@ import trueseam.fitting.alteration.PanelChoice;
 import trueseam.fitting.alteration.SleeveReach;
 import trueseam.fitting.alteration.SleeveSeams;
 import trueseam.fitting.repertoire.Request;
+import trueseam.garment.ease.EaseTable;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
 
@@ -28,6 +29,7 @@ import trueseam.garment.measure.Measure;
  * @param overrules her own decisions
  * @param easeMm her own ease, mm, for comparing with the flat pattern
  * @param requests alterations that she asks for by name
+ * @param wearing the least and the usual wearing ease, as the handbook that she chose has it
  * @param show how lengths are written in reasons
  */
 public record FitChoices(
@@ -42,6 +44,7 @@ public record FitChoices(
         Map<Measure, Overrule> overrules,
         Map<Measure, Double> easeMm,
         List<Request> requests,
+        EaseTable wearing,
         LengthFormat show) {
 
     // Immutable.
@@ -70,6 +73,7 @@ public record FitChoices(
                 Map.of(),
                 Map.of(),
                 List.of(),
+                EaseTable.standard(),
                 show);
     }
 
@@ -81,7 +85,7 @@ public record FitChoices(
      */
     public FitChoices withOverrules(Map<Measure, Overrule> own) {
         return new FitChoices(
-                method, rule, looseness, hem, cap, reach, panels, sleeveSeams, own, easeMm, requests, show);
+                method, rule, looseness, hem, cap, reach, panels, sleeveSeams, own, easeMm, requests, wearing, show);
     }
 
     /**
@@ -104,6 +108,7 @@ public record FitChoices(
                 overrules,
                 easeMm,
                 requests,
+                wearing,
                 show);
     }
 
@@ -126,6 +131,7 @@ public record FitChoices(
                 overrules,
                 easeMm,
                 requests,
+                wearing,
                 show);
     }
 
@@ -138,7 +144,19 @@ public record FitChoices(
      */
     public FitChoices withRule(Rule other, double otherLooseness) {
         return new FitChoices(
-                method, other, otherLooseness, hem, cap, reach, panels, sleeveSeams, overrules, easeMm, requests, show);
+                method,
+                other,
+                otherLooseness,
+                hem,
+                cap,
+                reach,
+                panels,
+                sleeveSeams,
+                overrules,
+                easeMm,
+                requests,
+                wearing,
+                show);
     }
 
     /**
@@ -149,7 +167,19 @@ public record FitChoices(
      */
     public FitChoices withHem(HemChoice other) {
         return new FitChoices(
-                method, rule, looseness, other, cap, reach, panels, sleeveSeams, overrules, easeMm, requests, show);
+                method,
+                rule,
+                looseness,
+                other,
+                cap,
+                reach,
+                panels,
+                sleeveSeams,
+                overrules,
+                easeMm,
+                requests,
+                wearing,
+                show);
     }
 
     /**
@@ -160,7 +190,30 @@ public record FitChoices(
      */
     public FitChoices withEase(Map<Measure, Double> own) {
         return new FitChoices(
-                method, rule, looseness, hem, cap, reach, panels, sleeveSeams, overrules, own, requests, show);
+                method, rule, looseness, hem, cap, reach, panels, sleeveSeams, overrules, own, requests, wearing, show);
+    }
+
+    /**
+     * The same choices with the wearing ease of another handbook.
+     *
+     * @param other the table of it
+     * @return the choices
+     */
+    public FitChoices withWearing(EaseTable other) {
+        return new FitChoices(
+                method,
+                rule,
+                looseness,
+                hem,
+                cap,
+                reach,
+                panels,
+                sleeveSeams,
+                overrules,
+                easeMm,
+                requests,
+                other,
+                show);
     }
 
     /**
@@ -177,7 +230,8 @@ public record FitChoices(
                 own.putIfAbsent(request.entry().measures().get(0), new Overrule.Alter());
             }
         }
-        return new FitChoices(method, rule, looseness, hem, cap, reach, panels, sleeveSeams, own, easeMm, asked, show);
+        return new FitChoices(
+                method, rule, looseness, hem, cap, reach, panels, sleeveSeams, own, easeMm, asked, wearing, show);
     }
 
     /**
@@ -200,6 +254,7 @@ public record FitChoices(
                 overrules,
                 easeMm,
                 requests,
+                wearing,
                 show);
     }
 

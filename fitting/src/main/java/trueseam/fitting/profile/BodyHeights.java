@@ -27,12 +27,14 @@ final class BodyHeights {
 
     private final Body body;
     private final GarmentKind kind;
+    private final EaseTable wearing;
     private final FlatGirths before;
     private final FlatGirths after;
 
-    BodyHeights(Body body, GarmentKind kind, FlatGirths before, FlatGirths after) {
+    BodyHeights(Body body, GarmentKind kind, EaseTable wearing, FlatGirths before, FlatGirths after) {
         this.body = body;
         this.kind = kind;
+        this.wearing = wearing;
         this.before = before;
         this.after = after;
     }
@@ -79,7 +81,7 @@ final class BodyHeights {
     }
 
     private Optional<EaseRow> ease(Measure measure) {
-        return EaseTable.standard().wearing(kind, measure);
+        return wearing.wearing(kind, measure);
     }
 
     /** At an end that lies a little short of the height, the end. */

@@ -60,7 +60,9 @@ public record EaseProfile(BodyPart part, FlatGirths before, FlatGirths after, Li
             Optional<FlatGirths> before = FlatGirths.of(fit.worked().original(), part);
             Optional<FlatGirths> after = FlatGirths.of(fit.worked().altered(), part);
             if (before.isPresent() && after.isPresent()) {
-                List<EaseAt> levels = new BodyHeights(fit.body(), fit.kind(), before.get(), after.get()).levels();
+                List<EaseAt> levels = new BodyHeights(
+                                fit.body(), fit.kind(), fit.choices().wearing(), before.get(), after.get())
+                        .levels();
                 if (!levels.isEmpty()) {
                     found.add(new EaseProfile(part, before.get(), after.get(), levels));
                 }

@@ -70,14 +70,16 @@ final class AcrossBack {
 
     private AcrossBack() {}
 
-    private static void pivot(StepList list, Piece piece, double mm) {
+    /** Turns the armhole above the across level about the shoulder point. */
+    static void pivot(StepList list, Piece piece, double mm) {
         UpperPart part = new UpperPart(list, piece);
+        String mark = piece.kind().isBack() ? "across back mark" : "across front mark";
         Place notch = part.across();
         Place top = part.armholeTop();
         Place base = part.armholeBase();
-        list.add(new Step.Mark("across back mark", notch, part.out * mm / 2, 0));
+        list.add(new Step.Mark(mark, notch, part.out * mm / 2, 0));
         list.add(new Step.Pin(top));
-        list.add(new Step.Pivot(new Until.MeetsAcross(notch, "across back mark")));
+        list.add(new Step.Pivot(new Until.MeetsAcross(notch, mark)));
         double upper = part.from(top, notch);
         double corner = Math.min(CORNER_MM, upper / 2);
         part.trace(top, corner, upper);

@@ -68,13 +68,15 @@ final class GorePlait {
             .doneBy(GorePlait::work);
 
     private final Gore gore;
+    private final double gainsMm;
     private final Place innerHip;
     private final Place outerHip;
     private final Place innerTop;
     private final Place outerTop;
 
-    private GorePlait(Gore gore) {
+    private GorePlait(Gore gore, double gainsMm) {
         this.gore = gore;
+        this.gainsMm = gainsMm;
         this.innerHip = gore.hip(gore.inner());
         this.outerHip = gore.hip(gore.outer());
         this.innerTop = gore.top(gore.inner());
@@ -85,10 +87,32 @@ final class GorePlait {
         List<PieceWork> work = new ArrayList<>();
         for (List<Gore> half : Gore.halves(pattern, PieceKind::isFront)) {
             if (half.size() > 1) { // where the front is in one piece there is nothing to lay it in
-                work.add(new GorePlait(half.get(1)).work(mm));
+                work.add(across(half.get(1), mm, 0));
             }
         }
         return work;
+    }
+
+    /**
+     * A plait across a gore, from its outer edge to nothing at its inner seam.
+     *
+     * @param gainsMm by how much the outer edge gets longer, as the edge that it is sewn to does
+     */
+    static PieceWork across(Gore gore, double mm, double gainsMm) {
+        return new GorePlait(gore, gainsMm).work(mm);
+    }
+
+    /** By how much the outer edge gets longer (minus: shorter) where the waist is to lie as level as it did. */
+    static double levelGainsMm(Gore gore, double mm) {
+        GorePlait plain = new GorePlait(gore, 0);
+        Motion plait = plain.plait(mm);
+        Point pin = plait.apply(plain.innerTop.on(gore.piece()));
+        Motion level = plait.then(Motion.pivot(pin, -plait.turnRad()));
+        return gore.outer().gentleMm(plain.outerHip, plain.outerTop, level) - plain.edgeMm();
+    }
+
+    private Motion plait(double mm) {
+        return Swing.along(gore.piece(), spot(innerHip), spot(outerHip), -mm);
     }
 
     private PieceWork work(double mm) {
@@ -110,12 +134,12 @@ final class GorePlait {
     }
 
     private double edgeMm() {
-        return Math.abs(outerTop.alongMm() - outerHip.alongMm());
+        return Math.abs(outerTop.alongMm() - outerHip.alongMm()) + gainsMm;
     }
 
     /** How far the waist is raised at the back edge so that it keeps its length: found by halving. */
     private double raisedMm(double mm) {
-        Motion plait = Swing.along(gore.piece(), spot(innerHip), spot(outerHip), -mm);
+        Motion plait = plait(mm);
         double low = 0;
         double high = 0.9 * gore.waistWidth();
         if (gentleMm(plait, low) > edgeMm() || gentleMm(plait, high) < edgeMm()) {
@@ -153,7 +177,7 @@ final class GorePlait {
                 gore.piece().name(),
                 gore.outer().edge.name(),
                 mm,
-                "the back edge may come to be straight above the hip and never hollow; lay a smaller plait and widen"
-                        + " the front at the hip, or take the next size.");
+                "the outer edge may come to be straight above the hip and never hollow; lay a smaller plait and widen"
+                        + " the gore at the hip, or take the next size.");
     }
 }

@@ -27,16 +27,29 @@ import trueseam.geometry.Motion;
 final class ProminentHips {
 
     static final Entry ENTRY = Entry.named(
-                    "prominent hips", Family.SKIRT, Stage.WIDTH, PieceKind.SKIRT_FRONT, PieceKind.SKIRT_BACK)
+                    "prominent hips",
+                    Family.SKIRT,
+                    Stage.WIDTH,
+                    PieceKind.SKIRT_FRONT,
+                    PieceKind.SKIRT_BACK,
+                    PieceKind.SKIRT_SIDE_FRONT,
+                    PieceKind.SKIRT_SIDE_BACK)
             .calledForBy(Measure.TOP_HIP_GIRTH, Measure.HIP_GIRTH)
             .folds("the skirt pulls at the sides over the hips while the side seam below hangs well")
-            .amount("lays a plait at the hip line of the side seam and deepens the dart nearest to it", "")
-            .moves("the part between the dart and the side seam, above the hip line")
-            .sharing("the whole plait on every piece")
-            .pin("point of the dart")
-            .stays(Stay.all(EdgeRole.WAIST), Stay.all(EdgeRole.HEM), Stay.all(EdgeRole.CENTRE))
-            .alsoStays("the length of the darts; below the hip line all")
-            .trued("the side is drawn anew from hip to waist, front and back of one length")
+            .amount(
+                    "lays a plait at the hip line of the side seam and deepens the dart nearest to it, or in gores the seam",
+                    "")
+            .moves("the part between the dart and the side seam, above the hip line; in gores the gore at the side")
+            .sharing("the whole plait on every piece that has the side seam")
+            .pin("point of the dart; in gores the hip at the seam nearer the centre")
+            .stays(
+                    Stay.all(EdgeRole.WAIST),
+                    Stay.all(EdgeRole.HEM),
+                    Stay.all(EdgeRole.CENTRE),
+                    Stay.all(EdgeRole.PANEL))
+            .alsoStays("the length of the darts; in gores the gores at the centre; below the hip line all")
+            .trued(
+                    "the side is drawn anew from hip to waist, front and back of one length; in gores the waist stays as level as it was")
             .source("DM1911 (about 1/2 in, darts slashed, dart lengths kept)")
             .amounts(12.7, 12.7)
             .doneBy(ProminentHips::work);
@@ -109,15 +122,25 @@ final class ProminentHips {
 
     private static List<PieceWork> work(Pattern pattern, double mm) {
         List<Part> parts = new ArrayList<>();
-        double gainsMm = Double.NEGATIVE_INFINITY;
-        for (Piece piece : pattern.pieces()) {
-            if (SkirtGirth.SKIRTS.contains(piece.kind())) {
-                Part part = Part.of(piece, mm);
-                parts.add(part);
-                gainsMm = Math.max(gainsMm, part.gainsMm(mm));
+        List<Gore> atTheSide = new ArrayList<>();
+        for (List<Gore> half : Gore.halves(pattern, PieceKind::isSkirt)) {
+            Gore last = half.get(half.size() - 1);
+            if (half.size() > 1) { // the seam between the gores holds what a dart does elsewhere
+                atTheSide.add(last);
+            } else {
+                parts.add(Part.of(last.piece(), mm));
             }
         }
-        double all = gainsMm;
-        return parts.stream().map(part -> part.work(mm, all)).toList();
+        double gainsMm = parts.stream()
+                .mapToDouble(part -> part.gainsMm(mm))
+                .max()
+                .orElseGet(() -> atTheSide.stream()
+                        .mapToDouble(gore -> GorePlait.levelGainsMm(gore, mm))
+                        .average()
+                        .orElse(0));
+        List<PieceWork> work = new ArrayList<>();
+        parts.forEach(part -> work.add(part.work(mm, gainsMm)));
+        atTheSide.forEach(gore -> work.add(GorePlait.across(gore, mm, gainsMm)));
+        return work;
     }
 }

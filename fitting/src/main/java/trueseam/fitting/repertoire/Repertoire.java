@@ -48,6 +48,7 @@ public final class Repertoire {
             SleeveCap.EASE,
             SleeveCap.TURN,
             AcrossBack.ENTRY,
+            AcrossFront.ENTRY,
             BackBelowArmhole.ENTRY,
             RoundBack.ROUND,
             RoundBack.HUMP,

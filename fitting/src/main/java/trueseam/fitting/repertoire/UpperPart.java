@@ -33,6 +33,7 @@ import trueseam.geometry.join.Joining;
 final class UpperPart {
 
     static final Set<PieceKind> BACKS = EnumSet.of(PieceKind.BODICE_BACK, PieceKind.DRESS_BACK);
+    static final Set<PieceKind> FRONTS = EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.DRESS_FRONT);
     static final Set<PieceKind> ALL =
             EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.BODICE_BACK, PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK);
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import trueseam.garment.body.Body;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.finding.Finding;
+import trueseam.garment.handbook.BetweenSizes;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.size.SizeRow;
@@ -17,8 +18,8 @@ import trueseam.garment.size.SizeTable;
  * <p>Rules: (1) tops and dresses by the frame: across front width where the table has it; else the upper chest girth read against
  * the bust column when the full bust is two inches or more larger, because the upper chest is the hard part to alter; else the
  * bust girth (Principles of Pattern Alteration, Texas Cooperative Extension E-372, 2006). (2) Skirts and trousers by the hip
- * (The Use and Alteration of Commercial Patterns, State College of Washington Extension 78, 1922). (3) The nearest size;
- * of two equally near the smaller one.
+ * (The Use and Alteration of Commercial Patterns, State College of Washington Extension 78, 1922). (3) Between two sizes as {@link
+ * BetweenSizes} says, usually the nearer; a body within 1/8 in of a size is of that size.
  *
  * @param table name of the size table
  * @param row the chosen size with its measures
@@ -42,6 +43,9 @@ public record SizeChoice(
     /** From this difference of full bust and upper chest the upper chest decides: 2 in. Source: E-372. */
     public static final double TWO_INCHES_MM = 50.8;
 
+    /** A body this near to a size is of that size: 1/8 in, as a tape is read. */
+    private static final double ON_A_SIZE_MM = 3.175;
+
     // Immutable.
     public SizeChoice {
         findings = List.copyOf(findings);
@@ -49,8 +53,11 @@ public record SizeChoice(
 
     private record Frame(Measure by, double bodyMm, Measure column, String why) {}
 
+    /** A size of the table with what it has in the deciding column. */
+    private record Step(SizeRow row, double mm) {}
+
     /**
-     * Chooses a size.
+     * Chooses a size, between two the nearer.
      *
      * @param table the size table of the pattern
      * @param body the body
@@ -60,33 +67,74 @@ public record SizeChoice(
      * @throws NoSizeException if table and body have no measure in common to choose by
      */
     public static SizeChoice of(SizeTable table, Body body, GarmentKind kind, LengthFormat show) {
+        return of(table, body, kind, BetweenSizes.NEAREST, show);
+    }
+
+    /**
+     * Chooses a size.
+     *
+     * @param table the size table of the pattern
+     * @param body the body
+     * @param kind the garment
+     * @param between what to do between two sizes
+     * @param show how lengths are written in the reason
+     * @return the choice
+     * @throws NoSizeException if table and body have no measure in common to choose by
+     */
+    public static SizeChoice of(SizeTable table, Body body, GarmentKind kind, BetweenSizes between, LengthFormat show) {
         Frame frame = frame(table, body, kind, show)
                 .orElseThrow(() -> new NoSizeException(table.name(), body.label(), wanted(kind)));
-        SizeRow best = null;
-        double bestMm = 0;
-        double nearest = Double.POSITIVE_INFINITY;
-        double smallest = Double.POSITIVE_INFINITY;
-        double largest = Double.NEGATIVE_INFINITY;
-        for (SizeRow row : table.rows()) {
-            Optional<Double> mm = row.value(frame.column());
-            if (mm.isPresent()) {
-                double away = Math.abs(mm.get() - frame.bodyMm());
-                if (away < nearest - 1e-9) {
-                    best = row;
-                    bestMm = mm.get();
-                    nearest = away;
-                }
-                smallest = Math.min(smallest, mm.get());
-                largest = Math.max(largest, mm.get());
-            }
+        List<Step> steps = table.rows().stream()
+                .flatMap(row -> row.value(frame.column()).map(mm -> new Step(row, mm)).stream())
+                .toList();
+        double bodyMm = frame.bodyMm();
+        Optional<Step> below = steps.stream()
+                .filter(step -> step.mm() <= bodyMm + 1e-9)
+                .reduce((a, b) -> b.mm() > a.mm() + 1e-9 ? b : a);
+        Optional<Step> above = steps.stream()
+                .filter(step -> step.mm() > bodyMm + 1e-9)
+                .reduce((a, b) -> b.mm() < a.mm() - 1e-9 ? b : a);
+        Step end =
+                above.or(() -> below).orElseThrow(() -> new NoSizeException(table.name(), body.label(), wanted(kind)));
+        Step best = end;
+        String how = "The nearest in the table is size " + end.row().size() + " with " + show.show(end.mm()) + ".";
+        if (below.isPresent() && above.isPresent()) {
+            boolean bustVeryLarge = frame.by() == Measure.UPPER_CHEST_GIRTH
+                    && body.value(Measure.BUST_GIRTH).isPresent();
+            best = between(below.get(), above.get(), bodyMm, between, bustVeryLarge);
+            how = how(below.get(), above.get(), best, bodyMm, between, show);
         }
-        if (best == null) {
-            throw new NoSizeException(table.name(), body.label(), wanted(kind));
+        double smallest = steps.stream().mapToDouble(Step::mm).min().orElseThrow();
+        double largest = steps.stream().mapToDouble(Step::mm).max().orElseThrow();
+        return new SizeChoice(
+                table.name(),
+                best.row(),
+                frame.by(),
+                bodyMm,
+                frame.column(),
+                best.mm(),
+                frame.why() + " " + how,
+                outside(frame, smallest, largest, table.name(), show));
+    }
+
+    private static boolean isBetween(Step below, Step above, double bodyMm) {
+        return bodyMm - below.mm() > ON_A_SIZE_MM && above.mm() - bodyMm > ON_A_SIZE_MM;
+    }
+
+    private static Step between(Step below, Step above, double bodyMm, BetweenSizes between, boolean bustVeryLarge) {
+        BetweenSizes way = isBetween(below, above, bodyMm) ? between : BetweenSizes.NEAREST;
+        return way.isLarger(bodyMm - below.mm(), above.mm() - bodyMm, bustVeryLarge) ? above : below;
+    }
+
+    private static String how(
+            Step below, Step above, Step best, double bodyMm, BetweenSizes between, LengthFormat show) {
+        if (between == BetweenSizes.NEAREST || !isBetween(below, above, bodyMm)) {
+            return "The nearest in the table is size " + best.row().size() + " with " + show.show(best.mm()) + ".";
         }
-        List<Finding> findings = outside(frame, smallest, largest, table.name(), show);
-        String reason =
-                frame.why() + " The nearest in the table is size " + best.size() + " with " + show.show(bestMm) + ".";
-        return new SizeChoice(table.name(), best, frame.by(), frame.bodyMm(), frame.column(), bestMm, reason, findings);
+        return "That lies between size " + below.row().size() + " with " + show.show(below.mm()) + " and size "
+                + above.row().size() + " with " + show.show(above.mm()) + "; size "
+                + best.row().size()
+                + " is taken: " + between.answer().whole() + ".";
     }
 
     /**

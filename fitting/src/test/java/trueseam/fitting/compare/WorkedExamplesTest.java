@@ -9,14 +9,22 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trueseam.drafting.Allowances;
+import trueseam.drafting.DraftEase;
+import trueseam.drafting.DraftFigure;
+import trueseam.drafting.Shells;
 import trueseam.fitting.plan.Change;
 import trueseam.fitting.plan.Sharing;
 import trueseam.garment.body.Body;
+import trueseam.garment.body.IdealFigure;
 import trueseam.garment.body.Reading;
 import trueseam.garment.ease.DesignBand;
+import trueseam.garment.ease.EaseShares;
 import trueseam.garment.ease.GarmentKind;
+import trueseam.garment.flat.FlatPattern;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
+import trueseam.garment.pattern.Pattern;
 import trueseam.garment.size.SizeRow;
 import trueseam.intake.size.SizeTables;
 
@@ -275,5 +283,49 @@ class WorkedExamplesTest {
         Need need = need(GarmentKind.SKIRT, body(Measure.HIP_GIRTH, 40.5 * IN), Measure.HIP_GIRTH, 40 * IN, USUAL);
         assertThat(need.needMm()).isCloseTo(3 * IN, within(1e-9));
         assertThat(shared(need, edges).perEdgeMm()).isCloseTo(eachIn * IN, within(1e-9));
+    }
+
+    @Test
+    void aBustEaseOfEightCentimetresIsSharedAFifthBehindFourFifthsAtTheArmholeAndNoneInFront() {
+        // Example 20, P: a drafting-school lesson on a dress block (web:easeshare): 4 on the half, 0.8, 3.2 and 0.
+        List<Double> half = EaseShares.parse("20/80/0").onTheHalf(80);
+        assertThat(half.get(0)).isCloseTo(8, within(1e-9));
+        assertThat(half.get(1)).isCloseTo(32, within(1e-9));
+        assertThat(half.get(2)).isCloseTo(0, within(1e-9));
+        assertThat(EaseShares.parse("20/80/0")).isEqualTo(EaseShares.DRAFTING_SCHOOL);
+    }
+
+    @Test
+    void aBodiceDraftedWithTheseSharesHasThemOnThePaper() {
+        // Example 20 again, measured on the flat pattern of a draft: body 36 in bust, ease 8 cm; across back 1.6 cm
+        // more than the
+        // body, across front as the body, all round 8 cm more.
+        DraftFigure figure = DraftFigure.of(SizeTables.named("misses"), "14");
+        DraftEase ease = DraftEase.fitted()
+                .with(Measure.BUST_GIRTH, 80)
+                .divided(EaseShares.DRAFTING_SCHOOL, GarmentKind.BODICE, figure);
+        Pattern bodice = Shells.bodice(figure, ease, Allowances.inches());
+        assertThat(flat(bodice, Measure.BUST_GIRTH) - figure.mm(Measure.BUST_GIRTH))
+                .isCloseTo(80, within(0.01));
+        assertThat(flat(bodice, Measure.ACROSS_BACK_WIDTH) - figure.mm(Measure.ACROSS_BACK_WIDTH))
+                .isCloseTo(16, within(0.01));
+        assertThat(flat(bodice, Measure.ACROSS_FRONT_WIDTH) - figure.mm(Measure.ACROSS_FRONT_WIDTH))
+                .isCloseTo(0, within(0.01));
+    }
+
+    private static double flat(Pattern pattern, Measure measure) {
+        return FlatPattern.measure(pattern, measure).orElseThrow().mm();
+    }
+
+    @Test
+    void aHeightOfSixtyThreeAndAHalfIsDrawnWithAHeadOfEightAndAHalf() {
+        // Example 21, P: Pattern Selection and Alteration, Extension Circular 306 (Washington), 1943: 63.5 / 7.5 =
+        // 8.47.
+        IdealFigure ideal = new IdealFigure(63.5 * IN);
+        assertThat(ideal.headMm() / IN).isCloseTo(8.47, within(0.005));
+        // The same: half the height is at the hip line, the armpits halve the upper half, the knees the lower.
+        assertThat(ideal.hipMm() / IN).isCloseTo(31.75, within(1e-9));
+        assertThat(ideal.armpitMm() - ideal.hipMm()).isCloseTo(ideal.statureMm() - ideal.armpitMm(), within(1e-9));
+        assertThat(2 * ideal.kneeMm()).isCloseTo(ideal.hipMm(), within(1e-9));
     }
 }

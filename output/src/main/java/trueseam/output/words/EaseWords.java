@@ -22,9 +22,12 @@ public record EaseWords(LengthFormat show) {
             new Publication("CWU16", "Ease in Clothing, a costume construction text of Central Washington University:"),
             new Publication("NM209", "a guide of New Mexico State University on altering trousers:"),
             new Publication("NM228", "a guide of New Mexico State University on altering patterns:"),
+            new Publication("EASE-W", "an encyclopedia's entry on ease"),
+            new Publication("MPC", "Metric Pattern Cutting for Women's Wear:"),
+            new Publication("web:minease", "a web note on least ease:"),
             new Publication("CP", "common practice"));
 
-    private static final Pattern MARKS = Pattern.compile("THR-SLV|SSH|CWU16|NM209|NM228|CP");
+    private static final Pattern MARKS = Pattern.compile("THR-SLV|SSH|CWU16|NM209|NM228|EASE-W|MPC|web:minease|CP");
 
     /** Figures of inches: a whole number, a fraction, or both. */
     private static final Pattern FIGURE = Pattern.compile("(?:(\\d+) )?(\\d+)/(\\d+)|(\\d+)");

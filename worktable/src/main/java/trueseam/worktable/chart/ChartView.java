@@ -10,11 +10,13 @@ import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.repertoire.Entry;
 import trueseam.fitting.repertoire.Family;
 import trueseam.fitting.repertoire.Repertoire;
+import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.finding.Finding;
 import trueseam.output.chart.ChartLine;
 import trueseam.output.chart.FittingChart;
 import trueseam.output.words.LevelWords;
 import trueseam.output.words.ProofWords;
+import trueseam.worktable.page.QuestionRow;
 import trueseam.worktable.project.ChartPart;
 import trueseam.worktable.work.Outcome;
 import trueseam.worktable.work.Taken;
@@ -30,6 +32,7 @@ import trueseam.worktable.work.Workings;
  * @param families what can be asked for, by family
  * @param fit the fit, or why there is none
  * @param choices the general choices
+ * @param questions what handbooks answer differently about this garment
  */
 public record ChartView(
         ChartPart part,
@@ -38,7 +41,8 @@ public record ChartView(
         List<AskedRow> asked,
         List<Group> families,
         Outcome<FitResult> fit,
-        List<ChoiceRow> choices) {
+        List<ChoiceRow> choices,
+        List<QuestionRow> questions) {
 
     /**
      * An alteration asked for by name.
@@ -70,7 +74,20 @@ public record ChartView(
                 asked(workings, problem),
                 families(workings),
                 fit,
-                ChoiceRow.all(workings.project().chart().choices()));
+                ChoiceRow.all(workings.project().chart().choices()),
+                questions(workings));
+    }
+
+    private static List<QuestionRow> questions(Workings workings) {
+        Optional<GarmentKind> kind = workings.taken().value().map(Taken::kind);
+        List<QuestionRow> rows = new ArrayList<>(QuestionRow.leastEase(workings.project()));
+        if (kind.filter(k -> k != GarmentKind.BODICE).isPresent()) {
+            rows.add(QuestionRow.hipLine(workings.project()));
+        }
+        if (kind.filter(k -> k == GarmentKind.TROUSERS).isPresent()) {
+            rows.add(QuestionRow.trouserHem(workings.project()));
+        }
+        return rows;
     }
 
     /** The lines of the fit; where the pieces cannot take the plan, the needs alone. */

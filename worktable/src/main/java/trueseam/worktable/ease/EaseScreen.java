@@ -1,10 +1,11 @@
 package trueseam.worktable.ease;
 
+import trueseam.worktable.page.QuestionRow;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
 import trueseam.worktable.page.Step;
 
-/** Shows where the garment will be tight. Nothing is changed here: that is done on the chart. */
+/** Shows where the garment will be tight, and whose least ease says so. Amounts are changed on the chart. */
 public final class EaseScreen implements Screen {
 
     /** For the server. */
@@ -13,5 +14,9 @@ public final class EaseScreen implements Screen {
     @Override
     public void answer(Routes routes) {
         routes.look("ease", visit -> visit.show(Step.EASE, EaseView.of(visit.workings(), visit.asked("part"))));
+        routes.act("ease/choose", visit -> {
+            QuestionRow.keep(visit);
+            visit.show(Step.EASE, EaseView.of(visit.workings(), ""));
+        });
     }
 }

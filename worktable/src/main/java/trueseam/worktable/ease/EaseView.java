@@ -8,11 +8,13 @@ import trueseam.fitting.compare.Need;
 import trueseam.fitting.plan.FitResult;
 import trueseam.fitting.profile.EaseAt;
 import trueseam.fitting.profile.EaseProfile;
+import trueseam.garment.flat.BodyPart;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
 import trueseam.output.profile.ProfileDrawing;
 import trueseam.output.profile.ProfileWords;
 import trueseam.output.words.MeasureWords;
+import trueseam.worktable.page.QuestionRow;
 import trueseam.worktable.work.Outcome;
 import trueseam.worktable.work.Workings;
 
@@ -22,8 +24,9 @@ import trueseam.worktable.work.Workings;
  * @param fit the fit, or why there is none
  * @param parts the parts of the body that can be shown
  * @param shown the one that is shown, if any
+ * @param questions whose least ease counts
  */
-public record EaseView(Outcome<FitResult> fit, List<Part> parts, Optional<Shown> shown) {
+public record EaseView(Outcome<FitResult> fit, List<Part> parts, Optional<Shown> shown, List<QuestionRow> questions) {
 
     /** How far apart the heights are that can be read out: 1/4 in. */
     private static final double READING_MM = 6.35;
@@ -66,6 +69,7 @@ public record EaseView(Outcome<FitResult> fit, List<Part> parts, Optional<Shown>
      * @param rows the measured heights
      * @param readings all heights, from the lowest to the highest
      * @param start which reading is read out first
+     * @param trunk whether it is bust, waist and hip that are shown
      */
     public record Shown(
             String svg,
@@ -75,7 +79,8 @@ public record EaseView(Outcome<FitResult> fit, List<Part> parts, Optional<Shown>
             List<String> notes,
             List<EaseRow> rows,
             List<Reading> readings,
-            int start) {
+            int start,
+            boolean trunk) {
 
         /**
          * Whether nothing is tight.
@@ -105,7 +110,8 @@ public record EaseView(Outcome<FitResult> fit, List<Part> parts, Optional<Shown>
         return new EaseView(
                 workings.fit(),
                 parts,
-                chosen.map(profile -> shown(profile, workings.fit().get())));
+                chosen.map(profile -> shown(profile, workings.fit().get())),
+                QuestionRow.leastEase(workings.project()));
     }
 
     private static Shown shown(EaseProfile profile, FitResult fit) {
@@ -130,7 +136,8 @@ public record EaseView(Outcome<FitResult> fit, List<Part> parts, Optional<Shown>
                         .map(level -> EaseRow.of(level, profile.part(), show))
                         .toList(),
                 readings,
-                start(profile, readings));
+                start(profile, readings),
+                profile.part() == BodyPart.TRUNK);
     }
 
     /** Where it is tightest against the least ease. */

@@ -11,6 +11,7 @@ import trueseam.garment.finding.Severity;
 import trueseam.intake.patternfile.PatternFile;
 import trueseam.intake.patternfile.PatternFileException;
 import trueseam.worktable.page.Brought;
+import trueseam.worktable.page.QuestionRow;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
 import trueseam.worktable.page.Step;
@@ -32,6 +33,10 @@ public final class PatternScreen implements Screen {
         routes.act("pattern/way", visit -> choose(visit, "Pattern: " + visit.field("way"), p -> with(p, visit)));
         routes.act("pattern/choose", visit -> choose(visit, label(visit), p -> with(p, visit)));
         routes.act("pattern/flat", PatternScreen::flat);
+        routes.act("pattern/between", visit -> {
+            QuestionRow.keep(visit);
+            show(visit);
+        });
         routes.act("pattern/bring", PatternScreen::bring);
     }
 

@@ -16,6 +16,7 @@ import trueseam.garment.pattern.Piece;
 import trueseam.garment.size.SizeRow;
 import trueseam.garment.size.SizeTable;
 import trueseam.intake.size.SizeTables;
+import trueseam.worktable.page.QuestionRow;
 import trueseam.worktable.project.PatternPart;
 import trueseam.worktable.work.Outcome;
 import trueseam.worktable.work.Taken;
@@ -33,6 +34,7 @@ import trueseam.worktable.work.Workings;
  * @param sizes the sizes of the chosen table
  * @param flat the flat measures of a paper pattern
  * @param grid the size table beside the person
+ * @param between which size is taken between two
  */
 public record PatternView(
         PatternPart part,
@@ -43,7 +45,8 @@ public record PatternView(
         List<String> tables,
         List<String> sizes,
         List<Flat> flat,
-        Optional<Grid> grid) {
+        Optional<Grid> grid,
+        QuestionRow between) {
 
     /**
      * A flat measure of a paper pattern.
@@ -101,7 +104,8 @@ public record PatternView(
                 SizeTables.builtIn().stream().map(SizeTable::name).toList(),
                 table.map(t -> t.rows().stream().map(SizeRow::size).toList()).orElse(List.of()),
                 garment.map(g -> flat(g, part, workings)).orElse(List.of()),
-                table.map(t -> grid(t, taken, workings)));
+                table.map(t -> grid(t, taken, workings)),
+                QuestionRow.betweenSizes(workings.project()));
     }
 
     private static Optional<SizeTable> table(PatternPart part) {

@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.Map;
 import java.util.TreeMap;
 import trueseam.output.drawing.PdfPages;
+import trueseam.worktable.page.QuestionRow;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
 import trueseam.worktable.page.Step;
@@ -30,6 +31,10 @@ public final class PrintScreen implements Screen {
         routes.look("print/file/{file}", PrintScreen::file);
         routes.act("print/choose", PrintScreen::choose);
         routes.act("print/worn", PrintScreen::worn);
+        routes.act("print/hem", visit -> {
+            QuestionRow.keep(visit);
+            show(visit);
+        });
     }
 
     private static void show(Visit visit) {

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import trueseam.garment.ease.GarmentKind;
 import trueseam.output.print.FullSizePrint;
 import trueseam.output.print.PrintedLine;
+import trueseam.worktable.page.QuestionRow;
 import trueseam.worktable.page.Visit;
 import trueseam.worktable.work.Outcome;
 
@@ -24,6 +27,7 @@ import trueseam.worktable.work.Outcome;
  * @param cautions what speaks against cutting
  * @param files what can be taken away
  * @param worn whether the garment was worn, or its trial garment tried on, and found right
+ * @param hem how deep the hem is; empty where nothing has a trouser hem
  */
 public record PrintView(
         List<Choice> papers,
@@ -36,7 +40,8 @@ public record PrintView(
         Outcome<PagesView> sheet,
         List<String> cautions,
         List<File> files,
-        boolean worn) {
+        boolean worn,
+        Optional<QuestionRow> hem) {
 
     /**
      * Something to choose.
@@ -77,7 +82,12 @@ public record PrintView(
                 sheet,
                 cautions(printing),
                 files(printing, print, visit),
-                choices.worn());
+                choices.worn(),
+                visit.workings()
+                        .taken()
+                        .value()
+                        .filter(taken -> taken.kind() == GarmentKind.TROUSERS)
+                        .map(taken -> QuestionRow.trouserHem(visit.project())));
     }
 
     private static List<Choice> papers(PrintChoices choices) {

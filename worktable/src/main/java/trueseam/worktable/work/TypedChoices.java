@@ -22,6 +22,12 @@ import trueseam.fitting.repertoire.Request;
 import trueseam.fitting.repertoire.RequestException;
 import trueseam.fitting.repertoire.Variant;
 import trueseam.garment.body.Side;
+import trueseam.garment.handbook.BetweenSizes;
+import trueseam.garment.handbook.Handbooks;
+import trueseam.garment.handbook.HipLine;
+import trueseam.garment.handbook.LeastEase;
+import trueseam.garment.handbook.Question;
+import trueseam.garment.handbook.TrouserHem;
 import trueseam.garment.length.Length;
 import trueseam.garment.length.LengthTextException;
 import trueseam.garment.length.LengthUnit;
@@ -65,8 +71,32 @@ public record TypedChoices(FitChoices choices, List<Problem> problems) {
             ChartPart.Asked asked = chart.asked().get(i);
             read("asked/" + i, problems, () -> request(asked, unit)).ifPresent(requests::add);
         }
-        FitChoices usual = general(FitChoices.usual(person.format()), chart.choices());
+        FitChoices usual = general(FitChoices.usual(person.format()), chart.choices())
+                .withWearing(handbooks(chart).least().table());
         return new TypedChoices(usual.withOverrules(overrules).withEase(ease).withRequests(requests), problems);
+    }
+
+    /**
+     * What was answered where handbooks disagree. A word that is no answer any more counts as the usual one.
+     *
+     * @param chart the decisions
+     * @return the answers
+     */
+    public static Handbooks handbooks(ChartPart chart) {
+        LeastEase least = LeastEase.USUAL;
+        for (LeastEase.Place place : LeastEase.Place.values()) {
+            least = least.with(place, word(chart, LeastEase.question(place)));
+        }
+        return new Handbooks(
+                least,
+                BetweenSizes.of(word(chart, BetweenSizes.question())),
+                HipLine.of(word(chart, HipLine.question())),
+                TrouserHem.of(word(chart, TrouserHem.question())));
+    }
+
+    private static String word(ChartPart chart, Question question) {
+        String word = chart.choices().getOrDefault(question.name(), "");
+        return question.answers().stream().anyMatch(answer -> answer.word().equals(word)) ? word : "";
     }
 
     private static <V> void put(Map<Measure, V> map, String term, V value) {

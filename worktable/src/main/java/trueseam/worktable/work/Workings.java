@@ -27,6 +27,8 @@ import trueseam.garment.body.MissingMeasureException;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.finding.Severity;
+import trueseam.garment.handbook.Handbooks;
+import trueseam.garment.handbook.HipLine;
 import trueseam.garment.length.Length;
 import trueseam.garment.length.LengthTextException;
 import trueseam.garment.measure.Measure;
@@ -57,6 +59,7 @@ public final class Workings {
     private Optional<Outcome<Standing>> standing;
     private Optional<TakenUp> takenUp = Optional.empty();
     private Outcome<Taken> taken;
+    private List<Finding> said = List.of();
     private Outcome<List<Need>> needs;
     private Outcome<FitResult> fit;
     private Outcome<FitResult> firstFit;
@@ -169,7 +172,10 @@ public final class Workings {
      */
     public synchronized Outcome<Taken> taken() {
         if (taken == null) {
-            taken = Outcome.orSentence(this::takeUp);
+            taken = Outcome.orSentence(() -> {
+                Outcome<Taken> drawn = takeUp();
+                return drawn.value().map(this::byHandbooks).map(Outcome::of).orElse(drawn);
+            });
         }
         return taken;
     }
@@ -233,6 +239,7 @@ public final class Workings {
 
     private FitResult fitted(Taken t, FitChoices chosen) {
         return NextFit.after(worked(t, chosen), trial(t).sittings())
+                .saying(said)
                 .saying(takenUp().map(TakenUp::findings).orElse(List.of()));
     }
 
@@ -279,6 +286,20 @@ public final class Workings {
             return Outcome.missing("Nothing was measured yet; type at least one measure of the person.");
         }
         return Outcome.orSentence(() -> Outcome.of(work.apply(pattern.get())));
+    }
+
+    private Handbooks handbooks() {
+        return TypedChoices.handbooks(project.chart());
+    }
+
+    /** The pattern with its hip line and its hem where she wants them. */
+    private Taken byHandbooks(Taken t) {
+        HipLine.Placed placed =
+                handbooks().takeUp(t.pattern(), body().body(), project.person().format());
+        List<Finding> all = new ArrayList<>(placed.findings());
+        all.addAll(handbooks().said(t.kind(), project.person().format()));
+        said = List.copyOf(all);
+        return new Taken(placed.pattern(), t.kind(), t.table(), t.row(), t.choice(), t.typedMm(), t.notes());
     }
 
     private Outcome<Taken> takeUp() {
@@ -424,8 +445,12 @@ public final class Workings {
 
     private Optional<SizeChoice> choice(SizeTable table, GarmentKind kind, List<String> notes) {
         try {
-            return Optional.of(
-                    SizeChoice.of(table, body().body(), kind, project.person().format()));
+            return Optional.of(SizeChoice.of(
+                    table,
+                    body().body(),
+                    kind,
+                    handbooks().between(),
+                    project.person().format()));
         } catch (NoSizeException | MissingMeasureException e) {
             notes.add(e.getMessage());
             return Optional.empty();

@@ -51,6 +51,17 @@ class EaseScreenTest {
     }
 
     @Test
+    void whoseLeastEaseCountsIsChosenWithItsReason(Browser browser) {
+        String id = browser.put(tightAtTheHip());
+        browser.open("/p/" + id + "/ease");
+        assertThat(browser.main()).contains("Whose least ease counts at the hip?");
+        browser.choose("#choice-least-ease-at-the-hip", "encyclopedia");
+        browser.waitForText("an encyclopedia's entry on ease, its first source, 3 in");
+        assertThat(browser.find(".ease-table tr.tight").getText()).contains("3 in");
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
     void aHeightIsReadOutByThePointerAndByKeys(Browser browser) {
         String id = browser.put(tightAtTheHip());
         browser.open("/p/" + id + "/ease");
