@@ -31,6 +31,7 @@ import trueseam.intake.file.DrawingFiles;
 import trueseam.intake.file.ReadChoices;
 import trueseam.intake.grade.Grading;
 import trueseam.intake.patternfile.PatternFile;
+import trueseam.intake.tiles.TileChoices;
 
 /** Brings a drawing that somebody made in as a pattern. */
 @Command(
@@ -91,8 +92,22 @@ public final class BringInCommand implements Callable<Integer> {
     @Option(
             names = "--page",
             paramLabel = "N",
-            description = "The page of a PDF that has the whole pattern on one sheet. Default: its only page.")
+            description = "One page of a PDF alone. Default: all that belong to the pattern, put together.")
     private int page;
+
+    @Option(
+            names = "--tiles",
+            paramLabel = "LAYOUT",
+            description =
+                    "How the pages of a PDF go together, where that is not found: \"4x3\" (4 across, 3 down), or the numbers of"
+                            + " the pages row by row, such as \"2 3 4 / 5 6 -\".")
+    private String tiles;
+
+    @Option(
+            names = "--overlap",
+            paramLabel = "LENGTH",
+            description = "How far neighbouring pages show the same, such as \"1 cm\".")
+    private String overlap;
 
     @Option(
             names = "--unit",
@@ -171,11 +186,24 @@ public final class BringInCommand implements Callable<Integer> {
     }
 
     private Drawing drawing() {
-        ReadChoices choices = ReadChoices.NONE.withPage(page);
+        ReadChoices choices = ReadChoices.NONE.withPage(page).withTiles(tiles());
         return DrawingFiles.read(
                 file.getFileName().toString(),
                 Texts.bytes(file),
                 unit == null ? choices : choices.withUnit(length(unit)));
+    }
+
+    private TileChoices tiles() {
+        Optional<TileChoices.Layout> layout = Optional.ofNullable(tiles).map(text -> TileChoices.layout(text)
+                .orElseThrow(() -> new InputException("--tiles \"" + text
+                        + "\" cannot be read; write \"4x3\" (4 across, 3 down), or each page once, row by row, such as"
+                        + " \"1 2 3 / 4 5 -\".")));
+        return new TileChoices(
+                layout,
+                overlap == null
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(
+                                Length.parse(overlap, units.bareUnit()).mm()));
     }
 
     private double length(String text) {

@@ -33,7 +33,8 @@ public final class DrawingFiles {
                     name, "", "Only SVG and DXF files may leave their units open; a unit can be said for these only.");
         }
         return switch (kind) {
-            case PDF -> PdfDrawing.read(name, content, choices.page());
+            case PDF ->
+                PdfDrawing.read(name, content, choices.page(), choices.tiles()).drawing();
             case DXF -> Dxf.read(name, content, dxfUnit(name, choices)).drawing();
             case PLOT -> Plot.read(name, content);
             case SVG -> SvgDrawing.read(name, text(name, content), choices.unitMm());

@@ -1,23 +1,27 @@
 package trueseam.intake.pdf;
 
+import java.awt.geom.Area;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
-import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
+import trueseam.geometry.Bounds;
 import trueseam.geometry.Cubic;
 import trueseam.geometry.Line;
 import trueseam.geometry.Path;
@@ -26,36 +30,54 @@ import trueseam.geometry.Segment;
 import trueseam.intake.drawing.Caption;
 import trueseam.intake.drawing.Look;
 import trueseam.intake.drawing.Stroke;
+import trueseam.intake.tiles.Inked;
+import trueseam.intake.tiles.Page;
 
 /** Follows what a page draws. One page, one thread. */
 final class PageLines extends PDFGraphicsStreamEngine {
 
     private static final int MOST_STROKES = 200_000;
 
-    private final double unitMm;
-    private final List<Stroke> strokes = new ArrayList<>();
-    private final List<Caption> captions = new ArrayList<>();
-    private final Deque<String> layers = new ArrayDeque<>();
+    /** Forms that show forms can make a short file draw without end. */
+    private static final int MOST_OPERATORS = 20_000_000;
+
+    private final PageSpace space;
+    private final List<Inked> strokes = new ArrayList<>();
+    private final PageWords words = new PageWords();
+    private final Layering layers = new Layering();
     private final List<List<Segment>> lines = new ArrayList<>();
     private List<Segment> line = new ArrayList<>();
     private Point start = Point.ORIGIN;
     private Point at = Point.ORIGIN;
-    private final StringBuilder word = new StringBuilder();
-    private Point wordAt = Point.ORIGIN;
-    private double wordMm;
+    private float atX;
+    private float atY;
+    private float startX;
+    private float startY;
+    private boolean clipping;
+    private Area clip = new Area();
+    private Bounds window = Bounds.of(Point.ORIGIN, Point.ORIGIN);
+    private long operators;
     private int pictures;
 
     PageLines(PDPage page) {
         super(page);
-        this.unitMm = page.getUserUnit() * 25.4 / 72;
+        this.space = PageSpace.of(page);
     }
 
-    List<Stroke> strokes() {
+    List<Inked> strokes() {
         return strokes;
     }
 
-    List<Caption> captions() {
-        return captions;
+    /** Everything of the page, as far as it could be followed. */
+    Page page(int number) {
+        return new Page(
+                number,
+                space.paperWidth(),
+                space.paperHeight(),
+                strokes,
+                words.seen(true),
+                words.seen(false),
+                pictures);
     }
 
     int pictures() {
@@ -63,7 +85,7 @@ final class PageLines extends PDFGraphicsStreamEngine {
     }
 
     private Point mm(double x, double y) {
-        return new Point(x * unitMm, y * unitMm);
+        return space.mm(x, y);
     }
 
     @Override
@@ -80,11 +102,17 @@ final class PageLines extends PDFGraphicsStreamEngine {
         finish();
         at = mm(x, y);
         start = at;
+        atX = x;
+        atY = y;
+        startX = x;
+        startY = y;
     }
 
     @Override
     public void lineTo(float x, float y) {
         Point to = mm(x, y);
+        atX = x;
+        atY = y;
         if (!to.isNear(at, 1e-9)) {
             line.add(new Line(at, to));
             at = to;
@@ -94,6 +122,8 @@ final class PageLines extends PDFGraphicsStreamEngine {
     @Override
     public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
         Point to = mm(x3, y3);
+        atX = x3;
+        atY = y3;
         Point a = mm(x1, y1);
         Point b = mm(x2, y2);
         if (!(to.isNear(at, 1e-9) && a.isNear(at, 1e-9) && b.isNear(at, 1e-9))) {
@@ -104,7 +134,7 @@ final class PageLines extends PDFGraphicsStreamEngine {
 
     @Override
     public Point2D getCurrentPoint() {
-        return new Point2D.Double(at.x() / unitMm, at.y() / unitMm);
+        return new Point2D.Double(atX, atY);
     }
 
     @Override
@@ -113,6 +143,8 @@ final class PageLines extends PDFGraphicsStreamEngine {
             line.add(new Line(at, start));
         }
         at = start;
+        atX = startX;
+        atY = startY;
         finish();
     }
 
@@ -126,7 +158,32 @@ final class PageLines extends PDFGraphicsStreamEngine {
     @Override
     public void endPath() {
         finish();
+        clipHere();
         lines.clear();
+    }
+
+    /** Windows are rectangles: of any other shape the rectangle round it is taken. */
+    private void clipHere() {
+        if (!clipping) {
+            return;
+        }
+        clipping = false;
+        double[] box = {
+            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
+        };
+        for (List<Segment> segments : lines) {
+            for (Segment segment : segments) {
+                Bounds bounds = segment.bounds();
+                box[0] = Math.min(box[0], bounds.minX());
+                box[1] = Math.min(box[1], bounds.minY());
+                box[2] = Math.max(box[2], bounds.maxX());
+                box[3] = Math.max(box[3], bounds.maxY());
+            }
+        }
+        if (box[0] <= box[2]) {
+            Rectangle2D units = space.units(new Bounds(box[0], box[1], box[2], box[3]));
+            getGraphicsState().intersectClippingPath(new Area(units));
+        }
     }
 
     @Override
@@ -136,7 +193,12 @@ final class PageLines extends PDFGraphicsStreamEngine {
 
     @Override
     public void fillPath(int windingRule) {
-        draw(getGraphicsState().getNonStrokingColor(), false);
+        // Filled with white and without a line round it: nothing that is seen on paper.
+        if (rgb(getGraphicsState().getNonStrokingColor()).equals("#ffffff")) {
+            endPath();
+        } else {
+            draw(getGraphicsState().getNonStrokingColor(), false);
+        }
     }
 
     @Override
@@ -144,16 +206,27 @@ final class PageLines extends PDFGraphicsStreamEngine {
         strokePath();
     }
 
+    /** What of the page is drawn on at present. */
+    private Bounds window() {
+        Area now = getGraphicsState().getCurrentClippingPath();
+        if (now != clip) { // the library gives the same area until the window changes
+            clip = now;
+            window = space.mm(now.getBounds2D());
+        }
+        return window;
+    }
+
     private void draw(PDColor colour, boolean stroked) {
         finish();
         Look look = look(colour, stroked);
-        String layer = String.join("/", (Iterable<String>) layers::descendingIterator);
+        Bounds visible = window();
         for (List<Segment> segments : lines) {
             if (strokes.size() >= MOST_STROKES) {
                 throw new TooManyLinesException();
             }
-            strokes.add(new Stroke(Path.of(segments), look, layer, ""));
+            strokes.add(Inked.of(new Stroke(Path.of(segments), look, layers.name(), ""), visible));
         }
+        clipHere();
         lines.clear();
     }
 
@@ -164,7 +237,7 @@ final class PageLines extends PDFGraphicsStreamEngine {
 
     private Look look(PDColor colour, boolean stroked) {
         Matrix matrix = getGraphicsState().getCurrentTransformationMatrix();
-        double scale = Math.sqrt(Math.abs(matrix.getScalingFactorX() * matrix.getScalingFactorY())) * unitMm;
+        double scale = Math.sqrt(Math.abs(matrix.getScalingFactorX() * matrix.getScalingFactorY())) * space.unitMm();
         List<Double> dashes = new ArrayList<>();
         double width = 0;
         if (stroked) {
@@ -191,7 +264,7 @@ final class PageLines extends PDFGraphicsStreamEngine {
 
     @Override
     public void clip(int windingRule) {
-        // What is cut off by a window is often the next page of the pattern: it is kept.
+        clipping = true; // comes into force when the path is done with (ISO 32000-1, 8.5.4)
     }
 
     @Override
@@ -201,47 +274,51 @@ final class PageLines extends PDFGraphicsStreamEngine {
 
     @Override
     public void beginMarkedContentSequence(COSName tag, COSDictionary properties) {
-        String name = "";
-        if (COSName.OC.equals(tag) && properties != null) {
-            PDPropertyList list = PDPropertyList.create(properties);
-            if (list instanceof PDOptionalContentGroup group && group.getName() != null) {
-                name = group.getName();
-            }
-        }
-        layers.push(name);
+        layers.enter(COSName.OC.equals(tag) && properties != null ? PDPropertyList.create(properties) : null);
         super.beginMarkedContentSequence(tag, properties);
     }
 
     @Override
     public void endMarkedContentSequence() {
-        if (!layers.isEmpty()) {
-            layers.pop();
-        }
+        layers.leave();
         super.endMarkedContentSequence();
     }
 
     @Override
-    protected void showText(byte[] string) throws IOException {
-        word.setLength(0);
-        super.showText(string);
-        String text = word.toString().replaceAll("\\s+", " ").strip();
-        if (!text.isEmpty()) {
-            captions.add(new Caption(
-                    text,
-                    wordAt,
-                    wordMm,
-                    String.join("/", (Iterable<String>) layers::descendingIterator),
-                    rgb(getGraphicsState().getNonStrokingColor())));
+    public void showForm(PDFormXObject form) throws IOException {
+        layers.enter(form.getOptionalContent());
+        super.showForm(form);
+        layers.leave();
+    }
+
+    @Override
+    public void showTransparencyGroup(PDTransparencyGroup form) throws IOException {
+        layers.enter(form.getOptionalContent());
+        super.showTransparencyGroup(form);
+        layers.leave();
+    }
+
+    @Override
+    protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
+        operators++;
+        if (operators > MOST_OPERATORS) {
+            throw new TooManyLinesException();
         }
+        super.processOperator(operator, operands);
     }
 
     @Override
     protected void showGlyph(Matrix textRendering, PDFont font, int code, Vector displacement) throws IOException {
-        if (word.isEmpty()) {
-            wordAt = mm(textRendering.getTranslateX(), textRendering.getTranslateY());
-            wordMm = Math.abs(textRendering.getScalingFactorY()) * unitMm;
-        }
         String said = font.toUnicode(code);
-        word.append(said == null ? "" : said);
+        if (said == null) {
+            return;
+        }
+        Point from = mm(textRendering.getTranslateX(), textRendering.getTranslateY());
+        Point2D.Float end = textRendering.transformPoint(displacement.getX(), displacement.getY());
+        double height = Math.abs(textRendering.getScalingFactorY()) * space.unitMm();
+        Bounds box = window();
+        boolean seen = box.meets(Bounds.of(from, from), 0.01);
+        String colour = rgb(getGraphicsState().getNonStrokingColor());
+        words.letter(said, new Caption("", from, height, layers.name(), colour), mm(end.x, end.y), seen);
     }
 }

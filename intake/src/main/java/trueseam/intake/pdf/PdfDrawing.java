@@ -3,46 +3,127 @@ package trueseam.intake.pdf;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import trueseam.garment.finding.Finding;
 import trueseam.geometry.GeometryException;
 import trueseam.intake.drawing.Drawing;
 import trueseam.intake.drawing.DrawingException;
+import trueseam.intake.tiles.Inked;
+import trueseam.intake.tiles.Page;
+import trueseam.intake.tiles.TileChoices;
+import trueseam.intake.tiles.Tiles;
+import trueseam.intake.tiles.Together;
 
-/** Reads one page of a PDF file as a drawing. */
+/** Reads a PDF file as a drawing: one sheet, or pages that were to be taped together. */
 public final class PdfDrawing {
+
+    /** Books have more pages; patterns have not. */
+    private static final int MOST_PAGES = 1000;
+
+    /** All pages together. */
+    private static final int MOST_STROKES = 600_000;
+
+    private static final String SAVE_AGAIN = "open it in a viewer and save it again.";
 
     private PdfDrawing() {}
 
     /**
-     * Reads a page.
+     * Reads a file.
      *
      * @param file what the file is called, for messages
      * @param content the file
-     * @param page which page, 1 for the first; 0 where the file is to have just one
-     * @return the drawing, mm, y up
-     * @throws DrawingException if it is no PDF, needs a password, has no such page, or the page is a picture
+     * @param page which page alone, 1 for the first; 0 for all of them, put together
+     * @param choices what is said about how they go together
+     * @return the drawing, mm, y up, and the pages that are no part of it
+     * @throws DrawingException if it is no PDF, needs a password, has no such page, is all pictures, or nobody can know how its pages go
+     *     together
      */
-    public static Drawing read(String file, byte[] content, int page) {
+    public static PdfReading read(String file, byte[] content, int page, TileChoices choices) {
+        List<Page> pages = pages(file, content, page);
+        if (pages.stream().noneMatch(p -> !p.lines().isEmpty())) {
+            throw nothing(file, pages, page);
+        }
+        if (page > 0) {
+            return new PdfReading(drawing(file, Tiles.of(file, pages, TileChoices.NONE), pages), List.of());
+        }
+        if (pages.stream().noneMatch(Page::hasLines)) {
+            throw nothing(file, pages, page);
+        }
+        Together together = Tiles.of(file, pages, choices);
+        List<Drawing> others = new ArrayList<>();
+        for (Page other : together.skipped()) {
+            List<Inked> seen = other.lines().stream().filter(Inked::isSeen).toList();
+            others.add(new Drawing(
+                    file + ", page " + other.number(),
+                    seen.stream().map(Inked::stroke).toList(),
+                    other.captions(),
+                    List.of()));
+        }
+        return new PdfReading(drawing(file, together, pages), others);
+    }
+
+    private static Drawing drawing(String file, Together together, List<Page> pages) {
+        List<Finding> findings = new ArrayList<>();
+        List<Page> part =
+                pages.stream().filter(p -> !together.skipped().contains(p)).toList();
+        if (part.stream().anyMatch(p -> p.pictures() > 0)) {
+            findings.add(Finding.note(
+                    part.size() == 1 ? "page " + part.get(0).number() : "pages",
+                    "Pictures and shadings among the lines have no lines and were left out."));
+        }
+        findings.addAll(together.findings());
+        return new Drawing(file, together.strokes(), together.captions(), findings);
+    }
+
+    private static DrawingException nothing(String file, List<Page> pages, int page) {
+        long pictures = pages.stream().filter(p -> p.pictures() > 0).count();
+        boolean one = pages.size() == 1;
+        if (pictures == 0) {
+            return new DrawingException(
+                    file,
+                    page > 0 || one ? "page " + pages.get(0).number() : "",
+                    "There is nothing drawn on " + (one ? "it." : "any of its " + pages.size() + " pages."));
+        }
+        String what = one
+                ? "It is a picture (a scan), which has no lines"
+                : pictures + " of its " + pages.size() + " pages are pictures (scans), and none has lines";
+        return new DrawingException(
+                file,
+                one ? "page " + pages.get(0).number() : "",
+                what
+                        + "; ask its maker for a file with lines, trace it in a vector editor, or measure the paper and use"
+                        + " --paper-only.");
+    }
+
+    private static List<Page> pages(String file, byte[] content, int page) {
         try (PDDocument document = Loader.loadPDF(content)) {
-            int pages = document.getNumberOfPages();
-            if (page == 0 && pages != 1) {
+            int count = document.getNumberOfPages();
+            if (page > count) {
+                throw new DrawingException(file, "", "It has " + count + " pages and no page " + page + ".");
+            }
+            if (page == 0 && count > MOST_PAGES) {
                 throw new DrawingException(
-                        file,
-                        "",
-                        "It has " + pages
-                                + " pages; name the one with the whole pattern (the sheet for a copy shop) with --page."
-                                + " Pages that were meant to be taped together are not put together yet.");
+                        file, "", "It has " + count + " pages, more than any pattern; choose one with --page.");
             }
-            int wanted = Math.max(1, page);
-            if (wanted > pages) {
-                throw new DrawingException(file, "", "It has " + pages + " pages and no page " + page + ".");
+            List<Page> pages = new ArrayList<>();
+            int strokes = 0;
+            for (int number = Math.max(1, page); number <= (page == 0 ? count : page); number++) {
+                Page read = read(file, page(file, document, number), number);
+                strokes += read.lines().size();
+                if (strokes > MOST_STROKES) {
+                    throw tooMany(file, number);
+                }
+                pages.add(read);
             }
-            return read(file, page(file, document, wanted), wanted);
-        } catch (org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException e) {
+            if (pages.isEmpty()) {
+                throw new DrawingException(file, "", "It has no pages.");
+            }
+            return pages;
+        } catch (InvalidPasswordException e) {
             throw new DrawingException(file, "", "It needs a password; save it without one, if its maker allows that.");
         } catch (IOException e) {
             throw new DrawingException(
@@ -55,53 +136,34 @@ public final class PdfDrawing {
     /** The library finds out about a broken list of pages only when it looks for one, each time with another exception. */
     private static PDPage page(String file, PDDocument document, int number) {
         try {
-            return document.getPage(number - 1);
+            PDPage page = document.getPage(number - 1);
+            if (page.getResources() == null) {
+                page.setResources(new PDResources());
+            }
+            return page;
         } catch (RuntimeException e) {
-            throw new DrawingException(
-                    file, "page " + number, "The page cannot be found in it; open it in a viewer and save it again.");
+            throw new DrawingException(file, "page " + number, "The page cannot be found in it; " + SAVE_AGAIN);
         }
     }
 
-    private static Drawing read(String file, PDPage page, int number) throws IOException {
+    private static DrawingException tooMany(String file, int number) {
+        return new DrawingException(
+                file, "page " + number, "It has more lines than any pattern; choose another page with --page.");
+    }
+
+    private static Page read(String file, PDPage page, int number) {
         PageLines lines = new PageLines(page);
         try {
             lines.processPage(page);
         } catch (PageLines.TooManyLinesException e) {
-            throw new DrawingException(
-                    file, "page " + number, "It has more lines than any pattern; choose another page.");
+            throw tooMany(file, number);
         } catch (GeometryException e) {
             throw new DrawingException(file, "page " + number, "A line leads off the paper: " + e.getMessage());
         } catch (IOException | RuntimeException e) {
             if (lines.strokes().isEmpty()) {
-                throw new DrawingException(
-                        file,
-                        "page " + number,
-                        "What it draws cannot be followed; open it in a viewer and save it again.");
+                throw new DrawingException(file, "page " + number, "What it draws cannot be followed; " + SAVE_AGAIN);
             }
         }
-        if (lines.strokes().isEmpty()) {
-            throw new DrawingException(
-                    file,
-                    "page " + number,
-                    lines.pictures() > 0
-                            ? "It is a picture (a scan), which has no lines; trace it in a vector editor, or measure the paper and"
-                                    + " use --paper-only."
-                            : "There is nothing drawn on it.");
-        }
-        List<Finding> findings = new ArrayList<>();
-        if (lines.pictures() > 0) {
-            findings.add(
-                    Finding.note("page " + number, "Pictures and shadings on it have no lines and were left out."));
-        }
-        var box = page.getMediaBox();
-        double unit = page.getUserUnit() * 25.4 / 72;
-        findings.add(Finding.note(
-                "page " + number,
-                String.format(
-                        Locale.ROOT,
-                        "The sheet is %.0f by %.0f mm; check a printed dimension before you cut.",
-                        box.getWidth() * unit,
-                        box.getHeight() * unit)));
-        return new Drawing(file, lines.strokes(), lines.captions(), findings);
+        return lines.page(number);
     }
 }
