@@ -17,6 +17,7 @@ import org.jdbi.v3.core.ConnectionFactory;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.statement.StatementExceptions;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import trueseam.records.trouble.RecordBookException;
@@ -44,6 +45,9 @@ public final class Database implements AutoCloseable {
         this.where = where;
         this.jdbi = jdbi;
         this.source = source;
+        // Otherwise the library puts the values of a statement, which are personal, into what it says, and that may be
+        // logged.
+        jdbi.getConfig(StatementExceptions.class).setMessageRendering(StatementExceptions.MessageRendering.NONE);
     }
 
     /**
