@@ -3,6 +3,7 @@ package trueseam.app;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,7 +33,16 @@ import trueseam.app.command.WalkCommand;
         description = "Fits a sewing pattern to one person, before cloth is cut.",
         mixinStandardHelpOptions = true,
         version = "trueseam 0.1.0",
-        subcommands = {
+        footer = {
+            "",
+            "Example, from nothing to a fitted bodice:",
+            "  trueseam draft bodice --table misses --size 14 --out bodice.svg",
+            "  trueseam fit --body anna.csv --pattern bodice.svg --out fitted"
+        })
+public final class Main implements Runnable {
+
+    /** Every command, in the order in which the help tells them. */
+    private static final List<Class<?>> COMMANDS = List.of(
             SizeCommand.class,
             DraftCommand.class,
             MeasureCommand.class,
@@ -46,15 +56,7 @@ import trueseam.app.command.WalkCommand;
             TrialCommand.class,
             OpenCommand.class,
             BringInCommand.class,
-            GiveCommand.class
-        },
-        footer = {
-            "",
-            "Example, from nothing to a fitted bodice:",
-            "  trueseam draft bodice --table misses --size 14 --out bodice.svg",
-            "  trueseam fit --body anna.csv --pattern bodice.svg --out fitted"
-        })
-public final class Main implements Runnable {
+            GiveCommand.class);
 
     /** The user has to mend something. */
     static final int MEND = 2;
@@ -90,6 +92,7 @@ public final class Main implements Runnable {
      */
     public static int run(String[] args, PrintWriter out, PrintWriter err) {
         CommandLine line = new CommandLine(new Main());
+        commands(args).forEach(line::addSubcommand);
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -100,6 +103,26 @@ public final class Main implements Runnable {
         out.flush();
         err.flush();
         return code;
+    }
+
+    /**
+     * The command that is named, or all where none of them is. Taking up the options of all of them is a tenth of a whole fit on a cold
+     * Java.
+     */
+    static List<Class<?>> commands(String[] args) {
+        return COMMANDS.stream()
+                .filter(command -> args.length > 0 && name(command).equals(args[0]))
+                .findFirst()
+                .<List<Class<?>>>map(List::of)
+                .orElse(COMMANDS);
+    }
+
+    /** BringInCommand is {@code bring-in}. */
+    static String name(Class<?> command) {
+        return command.getSimpleName()
+                .replaceFirst("Command$", "")
+                .replaceAll("(?<=.)([A-Z])", "-$1")
+                .toLowerCase(Locale.ROOT);
     }
 
     private static int misused(ParameterException e, String[] args) {

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 
 /** What every command promises: JSON on request, lengths in the user's units, one sentence for bad input. Without processes. */
 class EveryCommandTest {
@@ -70,6 +71,18 @@ class EveryCommandTest {
                     .sorted()
                     .toList();
         }
+    }
+
+    @Test
+    void everyCommandIsTakenUpAloneByTheNameThatTheHelpTells() {
+        List<Class<?>> all = Main.commands(new String[] {});
+        assertThat(all).hasSizeGreaterThan(12);
+        for (Class<?> command : all) {
+            String name = command.getAnnotation(CommandLine.Command.class).name();
+            assertThat(Main.commands(new String[] {name, "--help"})).containsExactly(command);
+            assertThat(ran(List.of("--help")).out()).contains("\n  " + name + " ");
+        }
+        assertThat(Main.commands(new String[] {"fti"})).isEqualTo(all); // all of them, to say which is meant
     }
 
     @ParameterizedTest

@@ -42,6 +42,9 @@ class SurveyFitTest {
     private static final LengthFormat SHOW = LengthFormat.inches(8);
     private static final Path BODIES = Path.of("..", "data", "bodies");
 
+    /** Read once: reading a table takes longer than a fit. */
+    private static final Map<String, SizeTable> TABLES = new ConcurrentHashMap<>();
+
     private final Map<String, Pattern> shells = new ConcurrentHashMap<>();
 
     private record Outcome(String body, boolean reported, boolean holds, String why, List<String> altered) {}
@@ -95,7 +98,7 @@ class SurveyFitTest {
     private static SizeChoice nearest(Body body, GarmentKind kind, List<String> tables) {
         SizeChoice best = null;
         for (String table : tables) {
-            SizeChoice choice = SizeChoice.of(SizeTables.named(table), body, kind, SHOW);
+            SizeChoice choice = SizeChoice.of(TABLES.computeIfAbsent(table, SizeTables::named), body, kind, SHOW);
             if (best == null
                     || Math.abs(choice.tableMm() - choice.bodyMm()) < Math.abs(best.tableMm() - best.bodyMm()) - 1e-9) {
                 best = choice;
@@ -105,7 +108,7 @@ class SurveyFitTest {
     }
 
     private static Pattern draft(SizeChoice choice, GarmentKind kind) {
-        SizeTable table = SizeTables.named(choice.table());
+        SizeTable table = TABLES.computeIfAbsent(choice.table(), SizeTables::named);
         DraftFigure figure = DraftFigure.of(table, choice.row().size());
         DraftEase ease = DraftEase.fitted();
         return switch (kind) {

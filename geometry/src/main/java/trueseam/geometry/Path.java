@@ -185,7 +185,7 @@ public final class Path {
      */
     public Vec startTangent() {
         for (Segment s : segments) {
-            if (s.length() > 0) {
+            if (!isPoint(s)) {
                 return s.tangent(0);
             }
         }
@@ -199,11 +199,19 @@ public final class Path {
      */
     public Vec endTangent() {
         for (int i = segments.size() - 1; i >= 0; i--) {
-            if (segments.get(i).length() > 0) {
+            if (!isPoint(segments.get(i))) {
                 return segments.get(i).tangent(1);
             }
         }
         throw new GeometryException("A path of no length at " + start() + " has no direction.");
+    }
+
+    /** A stroke has a length unless all its points are one; asked so, nothing is measured. */
+    private static boolean isPoint(Segment s) {
+        boolean closed = s.start().distanceTo(s.end()) == 0;
+        return s instanceof Cubic c
+                ? closed && s.start().distanceTo(c.handle1()) == 0 && s.end().distanceTo(c.handle2()) == 0
+                : closed;
     }
 
     /**
