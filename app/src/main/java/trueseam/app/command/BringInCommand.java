@@ -104,6 +104,14 @@ public final class BringInCommand implements Callable<Integer> {
     private String tiles;
 
     @Option(
+            names = "--test-square",
+            paramLabel = "LENGTH",
+            description =
+                    "What the printed test square is to measure, such as \"5 cm\": the whole drawing is scaled by it, each"
+                            + " direction by itself.")
+    private String testSquare;
+
+    @Option(
             names = "--overlap",
             paramLabel = "LENGTH",
             description = "How far neighbouring pages show the same, such as \"1 cm\".")
@@ -186,7 +194,8 @@ public final class BringInCommand implements Callable<Integer> {
     }
 
     private Drawing drawing() {
-        ReadChoices choices = ReadChoices.NONE.withPage(page).withTiles(tiles());
+        ReadChoices all = ReadChoices.NONE.withPage(page).withTiles(tiles());
+        ReadChoices choices = testSquare == null ? all : all.withTestSquare(length(testSquare));
         return DrawingFiles.read(
                 file.getFileName().toString(),
                 Texts.bytes(file),

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Random;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -45,6 +46,28 @@ final class TiledPrint {
         return new TiledPrint(style, lines).pdf();
     }
 
+    /** The same with every page moved by another amount over the drawing, so that no line goes on. */
+    static byte[] scattered(TileStyle style, List<Stroke> lines, Random random) throws IOException {
+        TiledPrint print = new TiledPrint(style, lines);
+        try (print.document) {
+            List<Tile> tiles = print.tiles();
+            for (int i = 0; i < tiles.size(); i++) {
+                Bounds b = tiles.get(i).shown;
+                double x = 150 * random.nextDouble() - 75;
+                double y = 150 * random.nextDouble() - 75;
+                Bounds moved = new Bounds(b.minX() + x, b.minY() + y, b.maxX() + x, b.maxY() + y);
+                print.page(new Tile(tiles.get(i).row, tiles.get(i).column, moved), i + 1, tiles.size());
+            }
+            return print.saved();
+        }
+    }
+
+    private byte[] saved() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        document.save(out);
+        return out.toByteArray();
+    }
+
     private byte[] pdf() throws IOException {
         try (document) {
             if (style.cover()) {
@@ -57,9 +80,7 @@ final class TiledPrint {
                     page(tiles.get(i), i + 1, count);
                 }
             }
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            document.save(out);
-            return out.toByteArray();
+            return saved();
         }
     }
 

@@ -85,16 +85,6 @@ public final class Bringing {
         }
         Pieces found = Pieces.of(wanted());
         findings.addAll(found.findings());
-        for (double square : found.squares()) {
-            findings.add(Finding.note(
-                    "test square",
-                    String.format(
-                            Locale.ROOT,
-                            "A square of %.2f mm (%.3f in) is drawn; if what is written at it says another size, the drawing is"
-                                    + " not at true scale.",
-                            square,
-                            square / 25.4)));
-        }
         if (found.pieces().isEmpty()) {
             throw new DrawingException(
                     drawing.file(),

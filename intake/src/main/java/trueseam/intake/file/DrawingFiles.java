@@ -3,13 +3,16 @@ package trueseam.intake.file;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import trueseam.garment.length.LengthUnit;
 import trueseam.intake.drawing.Drawing;
 import trueseam.intake.drawing.DrawingException;
 import trueseam.intake.dxf.Dxf;
 import trueseam.intake.pdf.PdfDrawing;
+import trueseam.intake.pdf.PdfReading;
 import trueseam.intake.plot.Plot;
+import trueseam.intake.scale.TrueScale;
 import trueseam.intake.svg.SvgDrawing;
 
 /** Reads a drawing out of any kind of file that is known: SVG, PDF, DXF, plot (HPGL). */
@@ -33,12 +36,18 @@ public final class DrawingFiles {
                     name, "", "Only SVG and DXF files may leave their units open; a unit can be said for these only.");
         }
         return switch (kind) {
-            case PDF ->
-                PdfDrawing.read(name, content, choices.page(), choices.tiles()).drawing();
-            case DXF -> Dxf.read(name, content, dxfUnit(name, choices)).drawing();
-            case PLOT -> Plot.read(name, content);
-            case SVG -> SvgDrawing.read(name, text(name, content), choices.unitMm());
+            case PDF -> {
+                PdfReading reading = PdfDrawing.read(name, content, choices.page(), choices.tiles());
+                yield TrueScale.of(reading.drawing(), reading.others(), choices.testSquareMm());
+            }
+            case DXF -> scaled(Dxf.read(name, content, dxfUnit(name, choices)).drawing(), choices);
+            case PLOT -> scaled(Plot.read(name, content), choices);
+            case SVG -> scaled(SvgDrawing.read(name, text(name, content), choices.unitMm()), choices);
         };
+    }
+
+    private static Drawing scaled(Drawing drawing, ReadChoices choices) {
+        return TrueScale.of(drawing, List.of(), choices.testSquareMm());
     }
 
     /** A DXF file counts in one of the units that people have. */

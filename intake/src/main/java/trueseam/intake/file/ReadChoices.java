@@ -9,11 +9,13 @@ import trueseam.intake.tiles.TileChoices;
  * @param unitMm how long one unit of the drawing is, mm, where she knows better than the file
  * @param page the one page of a PDF that is meant, 1 for the first; 0: all
  * @param tiles how the pages of a PDF go together
+ * @param testSquareMm what the printed test square is to measure, mm, where she confirms that the drawing is to be scaled by it
  */
-public record ReadChoices(OptionalDouble unitMm, int page, TileChoices tiles) {
+public record ReadChoices(OptionalDouble unitMm, int page, TileChoices tiles, OptionalDouble testSquareMm) {
 
     /** Nothing said. */
-    public static final ReadChoices NONE = new ReadChoices(OptionalDouble.empty(), 0, TileChoices.NONE);
+    public static final ReadChoices NONE =
+            new ReadChoices(OptionalDouble.empty(), 0, TileChoices.NONE, OptionalDouble.empty());
 
     /**
      * The same with a unit.
@@ -22,7 +24,7 @@ public record ReadChoices(OptionalDouble unitMm, int page, TileChoices tiles) {
      * @return new choices
      */
     public ReadChoices withUnit(double mm) {
-        return new ReadChoices(OptionalDouble.of(mm), page, tiles);
+        return new ReadChoices(OptionalDouble.of(mm), page, tiles, testSquareMm);
     }
 
     /**
@@ -32,7 +34,7 @@ public record ReadChoices(OptionalDouble unitMm, int page, TileChoices tiles) {
      * @return new choices
      */
     public ReadChoices withPage(int number) {
-        return new ReadChoices(unitMm, number, tiles);
+        return new ReadChoices(unitMm, number, tiles, testSquareMm);
     }
 
     /**
@@ -42,6 +44,16 @@ public record ReadChoices(OptionalDouble unitMm, int page, TileChoices tiles) {
      * @return new choices
      */
     public ReadChoices withTiles(TileChoices said) {
-        return new ReadChoices(unitMm, page, said);
+        return new ReadChoices(unitMm, page, said, testSquareMm);
+    }
+
+    /**
+     * The same with a confirmed test square.
+     *
+     * @param mm what it is to measure, mm
+     * @return new choices
+     */
+    public ReadChoices withTestSquare(double mm) {
+        return new ReadChoices(unitMm, page, tiles, OptionalDouble.of(mm));
     }
 }

@@ -63,7 +63,9 @@ public final class Tiles {
         Furniture furniture = Furniture.of(tiles);
         List<Page> without = covers(tiles, furniture);
         if (!without.isEmpty()) {
-            skip(without, "lack what the other pages have at their edges, or their labels: no part of the pattern");
+            skip(
+                    without,
+                    "without what the other pages have at their edges (frame, marks, label): a cover or an overview");
             tiles = tiles.stream().filter(p -> !without.contains(p)).toList();
             if (tiles.size() == 1) {
                 return alone(tiles.get(0));
@@ -99,7 +101,7 @@ public final class Tiles {
                 : arranger.found(labels).orElseThrow(() -> unknown(tiles, arranger.nearest(labels)));
         List<Page> lone = choices.layout().isPresent() ? List.of() : overviews(laid, tiles, furniture);
         if (!lone.isEmpty()) {
-            skip(lone, "come before the pattern and meet no other page: an overview or a cover");
+            skip(lone, "first, and meeting no other page: a cover or an overview");
             List<Page> rest = tiles.stream().filter(p -> !lone.contains(p)).toList();
             return rest.size() == 1 ? alone(rest.get(0)) : together(rest, Furniture.of(rest));
         }
@@ -135,16 +137,14 @@ public final class Tiles {
                 named.add(pages.get(number - 1));
             }
         }
-        skip(pages.stream().filter(p -> !named.contains(p)).toList(), "are not named by --tiles");
+        skip(pages.stream().filter(p -> !named.contains(p)).toList(), "not named by --tiles");
         return named;
     }
 
     /** Pages with lines, of one size. */
     private List<Page> drawn(List<Page> pages) {
-        skip(
-                pages.stream().filter(p -> !p.hasLines() && p.pictures() > 0).toList(),
-                "are pictures, which have no lines");
-        skip(pages.stream().filter(p -> !p.hasLines() && p.pictures() == 0).toList(), "have words only, or nothing");
+        skip(pages.stream().filter(p -> !p.hasLines() && p.pictures() > 0).toList(), "pictures, which have no lines");
+        skip(pages.stream().filter(p -> !p.hasLines() && p.pictures() == 0).toList(), "words only, or nothing");
         Map<String, List<Page>> sizes = new LinkedHashMap<>();
         for (Page page : pages) {
             if (page.hasLines()) {
@@ -165,7 +165,7 @@ public final class Tiles {
         List<Page> chosen = most;
         skip(
                 pages.stream().filter(p -> p.hasLines() && !chosen.contains(p)).toList(),
-                "are of another size than the "
+                "another size than the "
                         + (chosen.size() == 1
                                 ? "sheet taken, page " + chosen.get(0).number()
                                 : "pages of the pattern")
@@ -182,7 +182,7 @@ public final class Tiles {
         if (!pages.isEmpty()) {
             skipped.addAll(pages);
             String which = PageNumbers.words(pages.stream().map(Page::number).toList());
-            findings.add(Finding.note(which, "Left out: they " + why + "."));
+            findings.add(Finding.note(which, "Left out: " + why + "."));
         }
     }
 
