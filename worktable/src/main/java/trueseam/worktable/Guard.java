@@ -18,8 +18,8 @@ final class Guard {
                     + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'; frame-src 'self';"
                     + " object-src 'none'; manifest-src 'self'";
 
-    /** A pattern file of a whole garment has some hundred kilobytes. */
-    static final long LARGEST_REQUEST_BYTES = 8L << 20;
+    /** A pattern file of a whole garment has some hundred kilobytes; a nested pattern as a PDF has up to some ten megabytes. */
+    static final long LARGEST_REQUEST_BYTES = 32L << 20;
 
     private static final Set<String> ONLY_LOOK = Set.of("GET", "HEAD");
 
@@ -64,15 +64,15 @@ final class Guard {
         }
     }
 
-    /** What is sent says how long it is, and is no longer than a pattern file of a whole garment. */
+    /** What is sent says how long it is, and is no longer than a PDF of a nested pattern. */
     private static void measure(String length) {
         if (length == null || !length.matches("\\d{1,18}")) {
             throw new TooLargeException("What was sent does not say how long it is; send it from Trueseam's own page.");
         }
         if (Long.parseLong(length) > LARGEST_REQUEST_BYTES) {
             throw new TooLargeException(
-                    "The file is larger than 8 MB; a pattern file is smaller. Bring the pattern alone,"
-                            + " without pictures.");
+                    "The file is larger than 32 MB; a pattern is smaller. Bring the pattern alone, without"
+                            + " pictures.");
         }
     }
 

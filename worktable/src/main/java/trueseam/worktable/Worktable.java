@@ -20,6 +20,7 @@ import trueseam.worktable.page.Desk;
 import trueseam.worktable.page.Pages;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
+import trueseam.worktable.pattern.DrawingScreen;
 import trueseam.worktable.pattern.PatternScreen;
 import trueseam.worktable.person.PersonScreen;
 import trueseam.worktable.print.PrintScreen;
@@ -132,6 +133,7 @@ public final class Worktable implements AutoCloseable {
                 new History(),
                 new PersonScreen(Clock.system(ZoneId.systemDefault())),
                 new PatternScreen(),
+                new DrawingScreen(),
                 new ChartScreen(),
                 new TableScreen(),
                 new EaseScreen(),

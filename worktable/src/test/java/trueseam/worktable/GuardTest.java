@@ -173,9 +173,9 @@ class GuardTest {
 
     @Test
     void anUploadAboveTheLimitIsRefusedInOneSentence() throws IOException, InterruptedException {
-        HttpResponse<String> answer = bring(begun(), "big.svg", "x".repeat(9 << 20));
+        HttpResponse<String> answer = bring(begun(), "big.svg", "x".repeat(33 << 20));
         assertThat(answer.statusCode()).isEqualTo(413);
-        assertThat(answer.body()).contains("8 MB");
+        assertThat(answer.body()).contains("32 MB");
     }
 
     @Test

@@ -73,6 +73,24 @@ public final class Bringing {
         if (anew.corrections().isEmpty() && anew.findings().isEmpty()) {
             return proposed;
         }
+        return corrected(drawing, choices, anew);
+    }
+
+    /**
+     * Brings a drawing in where somebody said one thing after the other before the screen: what she said stands, as proposed or not.
+     *
+     * @param drawing the drawing at true scale
+     * @param choices what whoever knows it says of the whole
+     * @param said what she says of its pieces, edges and seams
+     * @return the pattern, and what was guessed
+     * @throws DrawingException if there is no piece in it
+     */
+    public static Brought confirmed(Drawing drawing, BringChoices choices, Corrections said) {
+        Brought proposed = of(drawing, choices);
+        return said.isEmpty() ? proposed : corrected(drawing, choices, SaidAnew.inFull(said, proposed));
+    }
+
+    private static Brought corrected(Drawing drawing, BringChoices choices, SaidAnew anew) {
         Bringing bringing = new Bringing(drawing, choices, anew.corrections());
         bringing.findings.addAll(anew.findings());
         return bringing.brought();

@@ -63,6 +63,17 @@ public record BroughtPiece(
     }
 
     /**
+     * The answers to what is asked.
+     *
+     * @return what it was taken for and the kind that looks alike; none where nothing is asked
+     */
+    public List<PieceKind> answers() {
+        return ask.isEmpty()
+                ? List.of()
+                : List.of(kind.value(), PieceNaming.otherSide(kind.value()).orElseThrow());
+    }
+
+    /**
      * An edge.
      *
      * @param name what it is called, with how sure that is
@@ -70,8 +81,9 @@ public record BroughtPiece(
      * @param from where it begins, in the piece's frame
      * @param to where it ends
      * @param longMm how long it is, mm
+     * @param line where it runs, in the piece's frame
      */
-    public record BroughtEdge(Sure<String> name, EdgeRole role, Point from, Point to, double longMm) {
+    public record BroughtEdge(Sure<String> name, EdgeRole role, Point from, Point to, double longMm, Path line) {
 
         /**
          * The same in the words of a correction.

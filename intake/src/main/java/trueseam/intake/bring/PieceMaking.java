@@ -146,7 +146,8 @@ final class PieceMaking {
                 edge.role(),
                 frame.told(upright.undone(edge.path().start())),
                 frame.told(upright.undone(edge.path().end())),
-                edge.path().length());
+                edge.path().length(),
+                frame.told(upright.undone(edge.path())));
     }
 
     private static String place(Point told) {

@@ -152,16 +152,20 @@ final class PieceNaming {
 
     /** What nobody can see: of some pieces front and back have one shape, and only words tell them apart. */
     private static String ask(Proposal proposal, List<String> words) {
-        String word = proposal.kind().word();
-        Optional<PieceKind> other = PieceKind.ofWord(
-                        word.contains("front") ? word.replace("front", "back") : word.replace("back", "front"))
-                .filter(k -> k != proposal.kind() && proposal.others().contains(k));
+        Optional<PieceKind> other = otherSide(proposal.kind()).filter(proposal.others()::contains);
         boolean written =
                 words.stream().anyMatch(w -> w.toLowerCase(Locale.ROOT).matches(".*\\b(front|back)\\b.*"));
         return other.isEmpty() || proposal.confidence() >= SURE || written
                 ? ""
                 : "Front and back of such a piece look alike, and nothing written in it tells them apart. Is it the "
-                        + word + " or the " + other.get().word() + "?";
+                        + proposal.kind().word() + " or the " + other.get().word() + "?";
+    }
+
+    /** Of a front the back that it would be, and the other way round. */
+    static Optional<PieceKind> otherSide(PieceKind kind) {
+        String word = kind.word();
+        return PieceKind.ofWord(word.contains("front") ? word.replace("front", "back") : word.replace("back", "front"))
+                .filter(other -> other != kind);
     }
 
     private static String label(RawPiece raw, int number) {

@@ -26,12 +26,28 @@ record SaidAnew(Corrections corrections, List<Finding> findings) {
     /** Widths are written to a tenth of a millimetre. */
     private static final double WRITTEN_MM = 0.06;
 
+    /** What is said otherwise than proposed. */
     static SaidAnew of(Corrections said, Brought proposed) {
+        SaidAnew all = inFull(said, proposed);
+        List<PieceCorrection> pieces = all.corrections.pieces().stream()
+                .map(p -> beyond(p, proposed.pieces().get(p.number() - 1)))
+                .filter(p -> !p.isEmpty())
+                .toList();
+        List<SeamSaid> seams = said.seams().stream()
+                .filter(s -> proposed.seams().stream().noneMatch(p -> p.asSaid().isSame(s)))
+                .toList();
+        return new SaidAnew(new Corrections(pieces, seams), all.findings);
+    }
+
+    /** All that is said, of the pieces that are there. */
+    static SaidAnew inFull(Corrections said, Brought proposed) {
         List<Finding> findings = new ArrayList<>();
         List<PieceCorrection> pieces = new ArrayList<>();
         for (PieceCorrection piece : said.pieces()) {
             Optional<BroughtPiece> there = found(piece, proposed.pieces());
-            if (there.isEmpty()) {
+            if (there.isPresent()) {
+                pieces.add(piece.at(there.get().number(), there.get().frame()));
+            } else {
                 findings.add(Finding.warning(
                         "piece " + piece.number(),
                         "What is said about it does not fit the drawing any more, which has no piece "
@@ -40,17 +56,9 @@ record SaidAnew(Corrections corrections, List<Finding> findings) {
                                         .orElse("of that number (it has "
                                                 + proposed.pieces().size() + ")")
                                 + "; it is not used."));
-            } else {
-                PieceCorrection beyond = beyond(piece, there.get());
-                if (!beyond.isEmpty()) {
-                    pieces.add(beyond);
-                }
             }
         }
-        List<SeamSaid> seams = said.seams().stream()
-                .filter(s -> proposed.seams().stream().noneMatch(p -> p.asSaid().isSame(s)))
-                .toList();
-        return new SaidAnew(new Corrections(pieces, seams), findings);
+        return new SaidAnew(new Corrections(pieces, said.seams()), findings);
     }
 
     private static String size(Frame frame) {

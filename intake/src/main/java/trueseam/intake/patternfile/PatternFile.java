@@ -1,5 +1,6 @@
 package trueseam.intake.patternfile;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import trueseam.garment.pattern.Pattern;
 
@@ -26,6 +27,16 @@ public final class PatternFile {
         Reading reading = new Reading(fileLabel);
         Pattern pattern = new SheetReader(SvgTree.read(fileLabel, text), reading).read();
         return new PatternReading(pattern, reading.findings());
+    }
+
+    /**
+     * Whether a file says itself what its pieces are, so that it is read here; any other one is a drawing.
+     *
+     * @param content what is in it
+     * @return true if a piece is marked in it
+     */
+    public static boolean isOne(byte[] content) {
+        return new String(content, StandardCharsets.ISO_8859_1).contains("data-piece=");
     }
 
     /**

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import trueseam.garment.pattern.EdgeRef;
 
 /**
  * What somebody says about a drawing, where she knows better than what is proposed.
@@ -77,5 +80,39 @@ public record Corrections(List<PieceCorrection> pieces, List<SeamSaid> seams) {
      */
     public Optional<SeamSaid> about(SeamSaid seam) {
         return seams.stream().filter(seam::isSameEdges).findFirst();
+    }
+
+    /**
+     * The same where an edge, or a piece, has another name.
+     *
+     * @param how the new name of an edge; the same where it has none
+     * @return the corrections, their seams between the edges of the new names
+     */
+    public Corrections renamed(UnaryOperator<EdgeRef> how) {
+        return new Corrections(
+                pieces,
+                seams.stream()
+                        .map(s -> new SeamSaid(
+                                s.name(),
+                                s.first().stream().map(how).toList(),
+                                s.second().stream().map(how).toList(),
+                                s.easeMm(),
+                                s.sewn()))
+                        .toList());
+    }
+
+    /**
+     * The same without what is said about the seams of a piece.
+     *
+     * @param piece the piece's name
+     * @return the corrections
+     */
+    public Corrections withoutSeamsOf(String piece) {
+        return new Corrections(
+                pieces,
+                seams.stream()
+                        .filter(s -> Stream.concat(s.first().stream(), s.second().stream())
+                                .noneMatch(r -> r.piece().equals(piece)))
+                        .toList());
     }
 }

@@ -1,8 +1,10 @@
 package trueseam.intake.said;
 
 import trueseam.geometry.Bounds;
+import trueseam.geometry.Motion;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
+import trueseam.geometry.Vec;
 
 /**
  * Where a piece lies in its drawing and how large it is, by which it is known again.
@@ -36,6 +38,16 @@ public record Frame(double right, double up, double wide, double high) {
      */
     public Point told(Point drawn) {
         return new Point(drawn.x() - right, drawn.y() - up);
+    }
+
+    /**
+     * A line as it is told.
+     *
+     * @param drawn the line in the drawing
+     * @return the line in this frame
+     */
+    public Path told(Path drawn) {
+        return drawn.moved(Motion.slide(new Vec(-right, -up)));
     }
 
     /**

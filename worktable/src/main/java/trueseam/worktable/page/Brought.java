@@ -22,6 +22,19 @@ public final class Brought {
     }
 
     /**
+     * What is in it.
+     *
+     * @param file the file
+     * @return all of it
+     * @throws IOException if it cannot be read
+     */
+    public static byte[] bytes(UploadedFile file) throws IOException {
+        try (InputStream in = file.content()) {
+            return in.readAllBytes();
+        }
+    }
+
+    /**
      * Its text.
      *
      * @param file the file
@@ -29,11 +42,9 @@ public final class Brought {
      * @throws IOException if it is not text in UTF-8
      */
     public static String text(UploadedFile file) throws IOException {
-        try (InputStream in = file.content()) {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(in.readAllBytes()))
-                    .toString();
-        }
+        return StandardCharsets.UTF_8
+                .newDecoder()
+                .decode(ByteBuffer.wrap(bytes(file)))
+                .toString();
     }
 }

@@ -69,7 +69,7 @@ public final class Desk {
      */
     public Workings workings(Project project) {
         return lately.computeIfAbsent(
-                project, p -> new Workings(p, shelf::file, rules, LocalDate.now(ZoneId.systemDefault())));
+                project, p -> new Workings(p, shelf::bytes, rules, LocalDate.now(ZoneId.systemDefault())));
     }
 
     /**

@@ -8,14 +8,20 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import trueseam.garment.finding.Severity;
+import trueseam.intake.drawing.DrawingException;
+import trueseam.intake.file.DrawingFiles;
+import trueseam.intake.file.ReadChoices;
+import trueseam.intake.namesfile.NamesFile;
 import trueseam.intake.patternfile.PatternFile;
 import trueseam.intake.patternfile.PatternFileException;
+import trueseam.intake.sheet.SheetException;
 import trueseam.worktable.page.Brought;
 import trueseam.worktable.page.QuestionRow;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
 import trueseam.worktable.page.Step;
 import trueseam.worktable.page.Visit;
+import trueseam.worktable.project.DrawingPart;
 import trueseam.worktable.project.PatternPart;
 import trueseam.worktable.project.Project;
 import trueseam.worktable.work.Taken;
@@ -67,7 +73,8 @@ public final class PatternScreen implements Screen {
         if (!garment.equals(part.garment())) {
             with.clear();
         }
-        return new PatternPart(way, garment, with, table, size, part.file(), part.fileName(), part.flat());
+        return new PatternPart(
+                way, garment, with, table, size, part.file(), part.fileName(), part.flat(), part.drawing());
     }
 
     private static String orStays(Visit visit, String field, String now) {
@@ -90,7 +97,8 @@ public final class PatternScreen implements Screen {
                     part.size(),
                     part.file(),
                     part.fileName(),
-                    flat));
+                    flat,
+                    part.drawing()));
         });
         show(visit);
     }
@@ -98,11 +106,11 @@ public final class PatternScreen implements Screen {
     private static void bring(Visit visit) {
         UploadedFile file = visit.context().uploadedFile("file");
         if (file == null || file.size() == 0) {
-            visit.show(Step.PATTERN, PatternView.of(visit.workings(), "Choose a pattern file first, then bring it."));
+            visit.show(Step.PATTERN, PatternView.of(visit.workings(), "Choose a file first, then bring it."));
             return;
         }
         if (visit.context().uploadedFiles().size() > 1) {
-            visit.show(Step.PATTERN, PatternView.of(visit.workings(), "Bring one pattern file at a time."));
+            visit.show(Step.PATTERN, PatternView.of(visit.workings(), "Bring one file at a time."));
             return;
         }
         String problem = kept(visit, file);
@@ -111,24 +119,72 @@ public final class PatternScreen implements Screen {
 
     /** Only a file that can be read becomes the project's pattern. */
     private static String kept(Visit visit, UploadedFile file) {
+        String name = Brought.name(file);
         try {
-            String text = Brought.text(file);
-            String name = Brought.name(file);
-            var reading = PatternFile.read(name, text);
-            var failure = reading.findings().stream()
-                    .filter(f -> f.severity() == Severity.FAILURE)
-                    .findFirst();
-            if (failure.isPresent()) {
-                return failure.get().place() + ": " + failure.get().sentence();
+            byte[] content = Brought.bytes(file);
+            if (name.endsWith(NamesFile.ENDING)) {
+                return keptNames(visit, name, Brought.text(file));
             }
-            String mark = visit.desk().shelf().keepFile(text);
-            visit.change("Pattern file " + name, "", project -> withFile(project, mark, name));
-            return "";
-        } catch (PatternFileException e) {
+            return PatternFile.isOne(content)
+                    ? keptPattern(visit, name, Brought.text(file))
+                    : keptDrawing(visit, name, content);
+        } catch (PatternFileException | DrawingException | SheetException e) {
             return e.getMessage();
         } catch (IOException e) {
             return "The file cannot be read: it is not text in UTF-8. Bring a pattern file, an SVG as docs/pattern-file.md says.";
         }
+    }
+
+    private static String keptPattern(Visit visit, String name, String text) {
+        var reading = PatternFile.read(name, text);
+        var failure = reading.findings().stream()
+                .filter(f -> f.severity() == Severity.FAILURE)
+                .findFirst();
+        if (failure.isPresent()) {
+            return failure.get().place() + ": " + failure.get().sentence();
+        }
+        String mark = visit.desk().shelf().keepFile(text);
+        visit.change("Pattern file " + name, "", project -> withFile(project, mark, name));
+        return "";
+    }
+
+    /** A drawing is kept as it is; what it is taken for is shown to be confirmed. */
+    private static String keptDrawing(Visit visit, String name, byte[] content) {
+        DrawingFiles.read(name, content, ReadChoices.NONE);
+        String mark = visit.desk().shelf().keepFile(content);
+        DrawingPart drawing = new DrawingPart(mark, name, "", "", "", false);
+        Project with = visit.project()
+                .with(new PatternPart(
+                        "drawing",
+                        "",
+                        List.of(),
+                        "",
+                        "",
+                        "",
+                        name,
+                        visit.project().pattern().flat(),
+                        drawing));
+        var brought = visit.desk().workings(with).brought();
+        if (!brought.isThere()) {
+            return brought.sentence();
+        }
+        visit.change("Drawing " + name, "", project -> with);
+        return "";
+    }
+
+    /** What was said in an editor about the drawing that is there. */
+    private static String keptNames(Visit visit, String name, String text) {
+        DrawingPart drawing = visit.project().pattern().drawing();
+        if (drawing.file().isEmpty()) {
+            return name + ": It says what is in a drawing, and no drawing was brought yet; bring the drawing first.";
+        }
+        NamesFile.read(name, text);
+        visit.change(
+                "Names " + name,
+                "",
+                project -> project.with(
+                        project.pattern().with(project.pattern().drawing().withNames(text))));
+        return "";
     }
 
     private static Project withFile(Project project, String mark, String name) {

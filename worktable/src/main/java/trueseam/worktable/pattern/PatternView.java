@@ -35,6 +35,7 @@ import trueseam.worktable.work.Workings;
  * @param flat the flat measures of a paper pattern
  * @param grid the size table beside the person
  * @param between which size is taken between two
+ * @param drawing the drawing that is being confirmed
  */
 public record PatternView(
         PatternPart part,
@@ -46,7 +47,8 @@ public record PatternView(
         List<String> sizes,
         List<Flat> flat,
         Optional<Grid> grid,
-        QuestionRow between) {
+        QuestionRow between,
+        DrawingView drawing) {
 
     /**
      * A flat measure of a paper pattern.
@@ -86,6 +88,18 @@ public record PatternView(
      * @return the view
      */
     static PatternView of(Workings workings, String problem) {
+        return of(workings, problem, "");
+    }
+
+    /**
+     * Looks at a project.
+     *
+     * @param workings what comes of it
+     * @param problem what is wrong with a file that was just brought, else empty
+     * @param correction what is wrong with a correction that was just made, else empty
+     * @return the view
+     */
+    static PatternView of(Workings workings, String problem, String correction) {
         PatternPart part = workings.project().pattern();
         Outcome<Taken> taken = workings.taken();
         Optional<Garment> garment = Arrays.stream(Garment.values())
@@ -105,7 +119,8 @@ public record PatternView(
                 table.map(t -> t.rows().stream().map(SizeRow::size).toList()).orElse(List.of()),
                 garment.map(g -> flat(g, part, workings)).orElse(List.of()),
                 table.map(t -> grid(t, taken, workings)),
-                QuestionRow.betweenSizes(workings.project()));
+                QuestionRow.betweenSizes(workings.project()),
+                DrawingView.of(workings, correction));
     }
 
     private static Optional<SizeTable> table(PatternPart part) {
@@ -169,6 +184,15 @@ public record PatternView(
      */
     public Optional<SizeChoice> choice() {
         return taken.value().flatMap(Taken::choice);
+    }
+
+    /**
+     * Whether it comes out of a file.
+     *
+     * @return true for pattern files and drawings
+     */
+    public boolean ofFile() {
+        return part.way().equals("file") || part.way().equals("drawing");
     }
 
     /**

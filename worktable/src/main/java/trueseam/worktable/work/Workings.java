@@ -1,5 +1,6 @@
 package trueseam.worktable.work;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -7,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import trueseam.drafting.Allowances;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.garment.Garment;
@@ -41,6 +42,7 @@ import trueseam.intake.patternfile.PatternReading;
 import trueseam.intake.report.FitReportFile;
 import trueseam.intake.size.SizeTables;
 import trueseam.intake.size.UnknownTableException;
+import trueseam.worktable.project.DrawingPart;
 import trueseam.worktable.project.PatternPart;
 import trueseam.worktable.project.Project;
 
@@ -51,7 +53,7 @@ import trueseam.worktable.project.Project;
 public final class Workings {
 
     private final Project project;
-    private final UnaryOperator<String> files;
+    private final Function<String, byte[]> contents;
     private final EntryRules rules;
     private TypedBody body;
     private final LocalDate today;
@@ -60,6 +62,7 @@ public final class Workings {
     private Optional<TakenUp> takenUp = Optional.empty();
     private Outcome<Taken> taken;
     private List<Finding> said = List.of();
+    private Outcome<BroughtDrawing> brought;
     private Outcome<List<Need>> needs;
     private Outcome<FitResult> fit;
     private Outcome<FitResult> firstFit;
@@ -69,14 +72,14 @@ public final class Workings {
      * The workings of a project.
      *
      * @param project the project
-     * @param files the text of a file that was brought, by its shelf mark
+     * @param contents a file that was brought, by its shelf mark
      * @param rules what is plausible for a body
      * @param today the day, for the age of what was brought
      */
-    public Workings(Project project, UnaryOperator<String> files, EntryRules rules, LocalDate today) {
+    public Workings(Project project, Function<String, byte[]> contents, EntryRules rules, LocalDate today) {
         this.today = today;
         this.project = project;
-        this.files = files;
+        this.contents = contents;
         this.rules = rules;
     }
 
@@ -127,7 +130,7 @@ public final class Workings {
                     ? Optional.empty()
                     : Optional.of(Outcome.orSentence(() -> Outcome.of(Standing.of(
                             project.standing().reports().stream()
-                                    .map(report -> FitReportFile.read(report.fileName(), files.apply(report.file())))
+                                    .map(report -> FitReportFile.read(report.fileName(), text(report.file())))
                                     .toList(),
                             Optional.of(body().body())))));
         }
@@ -277,7 +280,7 @@ public final class Workings {
                 .orElseGet(() -> Fitting.fit(t.pattern(), body().body(), t.row(), chosen));
     }
 
-    private <T> Outcome<T> ready(java.util.function.Function<Taken, T> work) {
+    private <T> Outcome<T> ready(Function<Taken, T> work) {
         Outcome<Taken> pattern = taken();
         if (!pattern.isThere()) {
             return pattern.reason();
@@ -307,6 +310,7 @@ public final class Workings {
         return switch (part.way()) {
             case "draft" -> drafted(part);
             case "file" -> fromFile(part);
+            case "drawing" -> fromDrawing(part);
             case "paper" -> onPaper(part);
             default -> Outcome.missing("There is no pattern yet; choose one on the Pattern screen.");
         };
@@ -362,11 +366,39 @@ public final class Workings {
         return pattern;
     }
 
+    private Outcome<Taken> fromDrawing(PatternPart part) {
+        return part.file().isEmpty()
+                ? Outcome.missing(
+                        "The drawing is not confirmed yet; look on the Pattern screen what it was taken for, correct it, and"
+                                + " press \"This is right\".")
+                : fromFile(part);
+    }
+
+    /**
+     * The drawing as it is brought in with what she says about it.
+     *
+     * @return what came of it, or why nothing did
+     */
+    public synchronized Outcome<BroughtDrawing> brought() {
+        if (brought == null) {
+            DrawingPart part = project.pattern().drawing();
+            brought = part.file().isEmpty()
+                    ? Outcome.missing("No drawing was brought yet.")
+                    : Outcome.orSentence(() -> BroughtDrawing.of(
+                            part, contents.apply(part.file()), project.person().bareUnit()));
+        }
+        return brought;
+    }
+
+    private String text(String mark) {
+        return new String(contents.apply(mark), StandardCharsets.UTF_8);
+    }
+
     private Outcome<Taken> fromFile(PatternPart part) {
         if (part.file().isEmpty()) {
             return Outcome.missing("No pattern file was brought yet.");
         }
-        PatternReading reading = PatternFile.read(part.fileName(), files.apply(part.file()));
+        PatternReading reading = PatternFile.read(part.fileName(), text(part.file()));
         List<String> notes = new ArrayList<>();
         for (Finding finding : reading.findings()) {
             String said = finding.place() + ": " + finding.sentence();
