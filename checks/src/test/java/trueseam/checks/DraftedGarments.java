@@ -8,6 +8,7 @@ import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.PanelledShells;
 import trueseam.drafting.Shells;
+import trueseam.drafting.SleevedShells;
 import trueseam.garment.pattern.Pattern;
 import trueseam.intake.size.SizeTables;
 
@@ -32,7 +33,7 @@ final class DraftedGarments {
         return all;
     }
 
-    /** Garments with what others have in one piece in parts: princess bodice, two-piece sleeve, yoke, gored skirt. */
+    /** Garments with what others have in one piece in parts: princess bodice, two-piece sleeve, yoke, gored skirt; kimono and raglan. */
     static List<Pattern> inParts(String... sizes) {
         List<Pattern> all = new ArrayList<>();
         for (String size : sizes) {
@@ -42,6 +43,18 @@ final class DraftedGarments {
             all.add(PanelledShells.twoPieceSleeve(figure, ease, Allowances.inches()));
             all.add(PanelledShells.yoke(figure, ease, Allowances.inches()));
             all.add(PanelledShells.gored(figure, ease, Allowances.inches()));
+        }
+        all.addAll(notSetIn(sizes));
+        return all;
+    }
+
+    /** Bodices whose sleeves are not set in: kimono and raglan. */
+    static List<Pattern> notSetIn(String... sizes) {
+        List<Pattern> all = new ArrayList<>();
+        for (String size : sizes) {
+            DraftFigure figure = DraftFigure.of(SizeTables.named("misses"), size);
+            all.add(SleevedShells.kimono(figure, DraftEase.fitted(), Allowances.inches()));
+            all.add(SleevedShells.raglan(figure, DraftEase.fitted(), Allowances.inches()));
         }
         return all;
     }

@@ -15,6 +15,7 @@ import trueseam.drafting.Allowances;
 import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.PanelledShells;
+import trueseam.drafting.SleevedShells;
 import trueseam.fitting.alteration.PanelChoice;
 import trueseam.fitting.alteration.SleeveSeams;
 import trueseam.fitting.compare.FitChoices;
@@ -34,7 +35,7 @@ import trueseam.intake.survey.SurveyRow;
 
 /**
  * Fits every hundredth woman of the 2012 US Army survey (Gordon and others, NATICK/TR-15/007, public domain) with garments in panels,
- * gores and parts, in the size that the program chooses, however the girths are shared over the seams. The across back width is left
+ * gores and parts, kimono and raglan, in the size that the program chooses, however the girths are shared over the seams. The across back width is left
  * alone here: it is an alteration of a back in one piece, and has its own checks.
  */
 class PanelledFitTest {
@@ -46,7 +47,9 @@ class PanelledFitTest {
         PRINCESS(GarmentKind.BODICE),
         GORED(GarmentKind.SKIRT),
         TWO_PIECE_SLEEVE(GarmentKind.BODICE),
-        YOKE(GarmentKind.BODICE);
+        YOKE(GarmentKind.BODICE),
+        KIMONO(GarmentKind.BODICE),
+        RAGLAN(GarmentKind.BODICE);
 
         private final GarmentKind kind;
 
@@ -64,6 +67,8 @@ class PanelledFitTest {
                 case GORED -> PanelledShells.gored(figure, ease, inches);
                 case TWO_PIECE_SLEEVE -> PanelledShells.twoPieceSleeve(figure, ease, inches);
                 case YOKE -> PanelledShells.yoke(figure, ease, inches);
+                case KIMONO -> SleevedShells.kimono(figure, ease, inches);
+                case RAGLAN -> SleevedShells.raglan(figure, ease, inches);
             };
         }
     }

@@ -17,6 +17,7 @@ import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.PanelledShells;
 import trueseam.drafting.Shells;
+import trueseam.drafting.SleevedShells;
 import trueseam.fitting.alteration.AlterationException;
 import trueseam.fitting.repertoire.Applied;
 import trueseam.fitting.repertoire.Entry;
@@ -31,8 +32,7 @@ import trueseam.intake.size.SizeTables;
 
 /**
  * Every row of the trade's tables of bodice, sleeve and collar alterations (trade.md 4.3; U, M, N: [HERR32], [MT265], [ND1921] name it
- * too), and what becomes of it here: none may be lost. Kimono and raglan length is the one row that is not here: no such sleeve is
- * drafted.
+ * too), and what becomes of it here: none may be lost.
  */
 class RepertoireRowsTest {
 
@@ -112,6 +112,10 @@ class RepertoireRowsTest {
             cap too wide                               | cap ease                          |                          | - | bodice dress
             arm hangs forward                          | cap turn                          |                          | + | bodice dress
             arm hangs back                             | cap turn                          |                          | - | bodice dress
+            kimono length, longer                      | kimono length                     |                          | + | kimono
+            kimono length, shorter                     | kimono length                     |                          | - | kimono
+            raglan length, longer                      | raglan length                     |                          | + | raglan
+            raglan length, shorter                     | raglan length                     | below the elbow          | - | raglan
             collar outer edge short                    | collar outer edge                 |                          | + | collar
             collar outer edge long                     | collar outer edge                 |                          | - | collar
             collar neck short                          | collar neck edge                  |                          | + | collar
@@ -208,6 +212,8 @@ class RepertoireRowsTest {
             case "dress" -> Shells.dress(figure, ease);
             case "princess" -> PanelledShells.princess(figure, ease, INCHES);
             case "two" -> PanelledShells.twoPieceSleeve(figure, ease, INCHES);
+            case "kimono" -> SleevedShells.kimono(figure, ease, INCHES);
+            case "raglan" -> SleevedShells.raglan(figure, ease, INCHES);
             case "collar" -> Bands.withCollar(Shells.bodice(figure, ease), 76.2);
             default -> throw new IllegalArgumentException(garment);
         };

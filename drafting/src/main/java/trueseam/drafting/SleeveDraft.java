@@ -107,22 +107,34 @@ final class SleeveDraft {
      */
     Piece piece(Allowances allowances, double frontNotchMm, double backNotchMm) {
         double seam = allowances.seamMm();
+        PieceBuilder piece = below(new PieceBuilder(NAME, PieceKind.SLEEVE), allowances)
+                .edge("cap front", EdgeRole.CAP, cap.front(), seam)
+                .edge("cap back", EdgeRole.CAP, cap.back(), seam)
+                .notch("cap front", frontNotchMm, Notch.Kind.SINGLE)
+                .notch("cap front", cap.front().length(), Notch.Kind.SINGLE)
+                .notch("cap back", cap.back().length() - backNotchMm, Notch.Kind.DOUBLE);
+        return closed(piece, allowances);
+    }
+
+    Cap cap() {
+        return cap;
+    }
+
+    /** Begins a piece with the wrist and the front seam. */
+    PieceBuilder below(PieceBuilder piece, Allowances allowances) {
+        return piece.cut(2)
+                .edge("wrist", EdgeRole.WRIST, wrist, allowances.hemMm())
+                .edge("underarm front", EdgeRole.UNDERARM, frontSeam, allowances.seamMm())
+                .notch("underarm front", frontSeam.segments().get(0).length(), Notch.Kind.SINGLE);
+    }
+
+    /** Ends a piece with the back seam, once it has its upper edges. */
+    Piece closed(PieceBuilder piece, Allowances allowances) {
         double elbowY = cap.crown().y() - toElbowMm;
         double wristY = wrist.start().y();
         double elbowAlong = frontSeam.segments().get(0).length();
-        double underarmMm = backSeam.length();
-        return new PieceBuilder(NAME, PieceKind.SLEEVE)
-                .cut(2)
-                .edge("wrist", EdgeRole.WRIST, wrist, allowances.hemMm())
-                .edge("underarm front", EdgeRole.UNDERARM, frontSeam, seam)
-                .edge("cap front", EdgeRole.CAP, cap.front(), seam)
-                .edge("cap back", EdgeRole.CAP, cap.back(), seam)
-                .edge("underarm back", EdgeRole.UNDERARM, backSeam.reversed(), seam)
-                .notch("underarm front", elbowAlong, Notch.Kind.SINGLE)
-                .notch("cap front", frontNotchMm, Notch.Kind.SINGLE)
-                .notch("cap front", cap.front().length(), Notch.Kind.SINGLE)
-                .notch("cap back", cap.back().length() - backNotchMm, Notch.Kind.DOUBLE)
-                .notch("underarm back", underarmMm - elbowAlong, Notch.Kind.SINGLE)
+        return piece.edge("underarm back", EdgeRole.UNDERARM, backSeam.reversed(), allowances.seamMm())
+                .notch("underarm back", backSeam.length() - elbowAlong, Notch.Kind.SINGLE)
                 .level(LevelName.BICEP, 0)
                 .level(LevelName.ABOVE_ELBOW, elbowY / 2)
                 .level(LevelName.ELBOW, elbowY)

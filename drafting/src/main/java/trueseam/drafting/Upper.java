@@ -31,11 +31,15 @@ record Upper(UpperPlan plan, UpperDraft draft, SleeveDraft sleeve) {
     }
 
     static Upper of(UpperPlan plan, GarmentKind kind, DraftFigure figure, DraftEase ease) {
+        return of(new UpperDraft(plan), kind, figure, ease);
+    }
+
+    static Upper of(UpperDraft draft, GarmentKind kind, DraftFigure figure, DraftEase ease) {
+        UpperPlan plan = draft.plan();
         String shell = plan.shell();
         UpperPlan.Sum sum = new UpperPlan.Sum(kind, figure, ease);
         double width = SleeveDraft.widthMm(sum);
         double deepest = Math.min(DEEPEST_MM, plan.backLength() - plan.scyeDepth() - LEAST_SIDE_LEFT_MM);
-        UpperDraft draft = new UpperDraft(plan);
         double deeper = 0;
         double height = 0;
         double half = 0;

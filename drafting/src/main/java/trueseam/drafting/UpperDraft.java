@@ -93,14 +93,25 @@ final class UpperDraft {
      * @param plan what it shall measure
      */
     UpperDraft(UpperPlan plan) {
+        this(plan, true);
+    }
+
+    /**
+     * The same, with or without a dart in the back shoulder.
+     *
+     * @param bladeDart whether the back shoulder has a dart; without one its seam runs straight on into another line
+     */
+    UpperDraft(UpperPlan plan, boolean bladeDart) {
         this.plan = plan;
         double neckRise = 0.31 * plan.neckWidth();
         Point backNeckPoint = new Point(plan.neckWidth(), plan.backLength() + neckRise);
         double underarmY = plan.backLength() - plan.scyeDepth();
         double tipY = backNeckPoint.y() - plan.backShoulder() * Math.sin(plan.slopeRad());
         bladePoint = new Point(0.52 * plan.backAcross(), underarmY + 0.52 * (tipY - underarmY));
-        backShoulder =
-                ShoulderLine.darted(backNeckPoint, plan.slopeRad() - SLOPE_SPLIT_RAD, plan.backShoulder(), bladePoint);
+        double backSlope = plan.slopeRad() - SLOPE_SPLIT_RAD;
+        backShoulder = bladeDart
+                ? ShoulderLine.darted(backNeckPoint, backSlope, plan.backShoulder(), bladePoint)
+                : ShoulderLine.plain(backNeckPoint, backSlope, plan.backShoulder());
         backNeck = NeckLine.to(backShoulder, BACK_NECK_RAD, plan.backLength());
 
         double frontNeckX = plan.neckWidth() - 2;
@@ -136,6 +147,10 @@ final class UpperDraft {
                 new Point(plan.frontBust() + 5, frontNeckY - (backNeckPoint.y() - underarmY) + FRONT_ARMHOLE_HIGHER_MM);
         bustDart = plan.bustDart();
         begin();
+    }
+
+    UpperPlan plan() {
+        return plan;
     }
 
     private static double square(double x) {

@@ -131,6 +131,34 @@ record UpperPlan(
                 sum.of(Measure.DRESS_LENGTH));
     }
 
+    /** The same with the side seam moved, forward by so much on either side. */
+    UpperPlan withSideForward(double mm) {
+        return new UpperPlan(
+                shell,
+                dress,
+                bustDart,
+                frontBust - mm,
+                backBust + mm,
+                frontWaist - mm,
+                backWaist + mm,
+                frontHip - mm,
+                backHip + mm,
+                frontAcross,
+                backAcross,
+                shoulder,
+                backShoulder,
+                slopeRad,
+                neckWidth,
+                neckHalf,
+                backLength,
+                overBust,
+                bustPointHeight,
+                bustPointX,
+                scyeDepth,
+                hipDepth,
+                length);
+    }
+
     /** The same with other widths of the front, half each: bust and across. */
     UpperPlan withFront(double bust, double across) {
         return new UpperPlan(

@@ -57,7 +57,8 @@ public final class DraftCommand implements Callable<Integer> {
             paramLabel = "GARMENT",
             description =
                     "bodice (with its sleeve), skirt, trousers or dress; princess (a bodice in panels), gored (a skirt of"
-                            + " six gores), two-piece-sleeve (with a bodice) or yoke (a bodice with a yoke across its back).")
+                            + " six gores), two-piece-sleeve (with a bodice), yoke (a bodice with a yoke across its back), kimono (a bodice"
+                            + " with the sleeve cut in one) or raglan (a bodice whose sleeve seams run to the neck).")
     private Garment garment;
 
     @Mixin

@@ -18,6 +18,7 @@ import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.PanelledShells;
 import trueseam.drafting.Shells;
+import trueseam.drafting.SleevedShells;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Bounds;
@@ -49,7 +50,9 @@ class ReadByLibraryTest {
                 Shells.trousers(figure, ease),
                 PanelledShells.princess(figure, ease, Allowances.inches()),
                 PanelledShells.gored(figure, ease, Allowances.inches()),
-                PanelledShells.twoPieceSleeve(figure, ease, Allowances.inches()));
+                PanelledShells.twoPieceSleeve(figure, ease, Allowances.inches()),
+                SleevedShells.kimono(figure, ease, Allowances.inches()),
+                SleevedShells.raglan(figure, ease, Allowances.inches()));
     }
 
     private static String file(int pattern) {

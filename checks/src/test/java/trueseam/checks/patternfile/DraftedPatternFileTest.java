@@ -16,6 +16,7 @@ import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.PanelledShells;
 import trueseam.drafting.Shells;
+import trueseam.drafting.SleevedShells;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Seam;
 import trueseam.intake.patternfile.PatternFile;
@@ -40,7 +41,9 @@ class DraftedPatternFileTest {
                 PanelledShells.princess(figure, ease, Allowances.inches()),
                 PanelledShells.gored(figure, ease, Allowances.inches()),
                 PanelledShells.twoPieceSleeve(figure, ease, Allowances.inches()),
-                PanelledShells.yoke(figure, ease, Allowances.inches()));
+                PanelledShells.yoke(figure, ease, Allowances.inches()),
+                SleevedShells.kimono(figure, ease, Allowances.inches()),
+                SleevedShells.raglan(figure, ease, Allowances.inches()));
     }
 
     @ParameterizedTest

@@ -21,6 +21,7 @@ import trueseam.drafting.garment.Garment;
 import trueseam.garment.flat.FlatPattern;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.Edge;
+import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.intake.patternfile.PatternFile;
@@ -75,7 +76,9 @@ class BringInTest {
         // The measures that hang on edges alone are the same again.
         for (Measure measure : new Measure[] {Measure.WAIST_GIRTH, Measure.NECK_BASE_GIRTH, Measure.SHOULDER_LENGTH}) {
             Optional<Double> before = FlatPattern.measure(drafted, measure).map(m -> m.mm());
-            if (before.isPresent() && !garment.name().equals("dress")) {
+            // In a bare drawing nothing marks where the shoulder of a kimono ends.
+            boolean marked = garment != Garment.kimono || measure != Measure.SHOULDER_LENGTH;
+            if (before.isPresent() && marked && !garment.name().equals("dress")) {
                 assertThat(FlatPattern.measure(back, measure).orElseThrow().mm())
                         .as(measure.term())
                         .isCloseTo(before.get(), within(0.1));
@@ -94,9 +97,17 @@ class BringInTest {
 
     private static double length(Piece piece, Edge like) {
         return piece.edges().stream()
-                .filter(e -> e.role() == like.role())
+                .filter(e -> stretch(piece, e.role()) == stretch(piece, like.role()))
                 .mapToDouble(Edge::length)
                 .sum();
+    }
+
+    /** What runs on without a corner in a kimono is one stretch of a drawing, and parted by rule. */
+    private static EdgeRole stretch(Piece piece, EdgeRole role) {
+        if (piece.kind().isKimono() && role == EdgeRole.UNDERARM) {
+            return EdgeRole.SIDE;
+        }
+        return piece.kind().isKimono() && role == EdgeRole.SHOULDER ? EdgeRole.OVERARM : role;
     }
 
     private static java.util.List<Object> edgeDarts(Piece piece) {

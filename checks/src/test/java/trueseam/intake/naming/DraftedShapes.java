@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import trueseam.drafting.Allowances;
 import trueseam.drafting.DraftException;
 import trueseam.drafting.DraftFigure;
@@ -52,10 +53,11 @@ final class DraftedShapes {
         List<String> said = new ArrayList<>();
         for (Edge edge : piece.edges()) {
             int last = paths.size() - 1;
-            // A drawing has the cap in one stretch.
-            if (edge.role() == EdgeRole.CAP && last >= 0 && said.get(last).startsWith("cap,")) {
+            // A drawing has the cap in one stretch, and what runs on without a corner in a kimono.
+            Optional<String> both = last < 0 ? Optional.empty() : oneStretch(piece, said.get(last), edge.role());
+            if (both.isPresent()) {
                 paths.set(last, paths.get(last).then(edge.path()));
-                said.set(last, "cap,cap");
+                said.set(last, both.get());
             } else {
                 paths.add(edge.path());
                 said.add(edge.role().word() + "," + edge.name());
@@ -79,6 +81,17 @@ final class DraftedShapes {
                 piece.darts().stream().filter(d -> d instanceof Dart.EdgeDart).count();
         whole.computeIfAbsent(kind, k -> new ArrayList<>())
                 .add(new double[] {Math.log(bounds.width() / bounds.height()), Math.log(all.length()), darts});
+    }
+
+    private static Optional<String> oneStretch(Piece piece, String before, EdgeRole role) {
+        if (role == EdgeRole.CAP && before.startsWith("cap,")) {
+            return Optional.of("cap," + Parting.CAP);
+        } else if (piece.kind().isKimono() && role == EdgeRole.UNDERARM && before.startsWith("side,")) {
+            return Optional.of("side," + Parting.SIDE_AND_UNDERARM);
+        } else if (piece.kind().isKimono() && role == EdgeRole.SHOULDER && before.startsWith("overarm,")) {
+            return Optional.of("overarm," + Parting.OVERARM_AND_SHOULDER);
+        }
+        return Optional.empty();
     }
 
     String edgeTable() {

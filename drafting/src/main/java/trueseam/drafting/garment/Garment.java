@@ -5,6 +5,7 @@ import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.PanelledShells;
 import trueseam.drafting.Shells;
+import trueseam.drafting.SleevedShells;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.pattern.Pattern;
 
@@ -25,7 +26,11 @@ public enum Garment {
     /** A bodice with a sleeve of two pieces. */
     two_piece_sleeve(GarmentKind.BODICE, "a bodice whose sleeve has two pieces"),
     /** A bodice with a yoke across its back, with its sleeve. */
-    yoke(GarmentKind.BODICE, "a bodice with a yoke across its back");
+    yoke(GarmentKind.BODICE, "a bodice with a yoke across its back"),
+    /** A bodice with the sleeve cut in one. */
+    kimono(GarmentKind.BODICE, "a bodice with the sleeve cut in one"),
+    /** A bodice with sleeves whose seams run to the neck. */
+    raglan(GarmentKind.BODICE, "a bodice whose sleeve seams run to the neck");
 
     private final GarmentKind kind;
     private final String about;
@@ -107,6 +112,8 @@ public enum Garment {
             case gored -> PanelledShells.gored(figure, ease, allowances);
             case two_piece_sleeve -> PanelledShells.twoPieceSleeve(figure, ease, allowances);
             case yoke -> PanelledShells.yoke(figure, ease, allowances);
+            case kimono -> SleevedShells.kimono(figure, ease, allowances);
+            case raglan -> SleevedShells.raglan(figure, ease, allowances);
         };
     }
 }

@@ -1,6 +1,7 @@
 package trueseam.fitting.alteration;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import trueseam.fitting.tissue.Direction;
 import trueseam.fitting.tissue.JoinForm;
@@ -58,6 +59,15 @@ final class Flank {
 
     Place bottom(String word) {
         return upwards ? Place.startOf(side.name(), word) : Place.endOf(piece, side.name(), word);
+    }
+
+    /** The raglan seam that begins at the top of this edge, if there is one. */
+    Optional<Edge> raglan() {
+        Point corner = top("").on(piece);
+        return piece.edgesOf(EdgeRole.RAGLAN).stream()
+                .filter(edge -> edge.path().start().isNear(corner, SAME_PLACE_MM)
+                        || edge.path().end().isNear(corner, SAME_PLACE_MM))
+                .findFirst();
     }
 
     /** The place of the side edge at a level; nothing where the level is missing or off the edge. */

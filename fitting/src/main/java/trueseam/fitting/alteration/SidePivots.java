@@ -2,6 +2,7 @@ package trueseam.fitting.alteration;
 
 import java.util.List;
 import java.util.Optional;
+import trueseam.fitting.tissue.Direction;
 import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
@@ -71,7 +72,7 @@ final class SidePivots {
     /** The list with the steps of this edge. */
     StepList added() {
         boolean topMoves = levels.get(0).outMm() != 0;
-        Optional<Edge> armhole = flank.piece.firstOf(EdgeRole.ARMHOLE);
+        Optional<Edge> armhole = flank.piece.firstOf(EdgeRole.ARMHOLE).or(flank::raglan);
         if (topMoves && armhole.isPresent()) {
             swingArmhole(armhole.get());
         } else if (topMoves && levels.get(1).outMm() == 0) {
@@ -81,7 +82,7 @@ final class SidePivots {
             list.add(new Step.Slide(flank.outward() * levels.get(0).outMm(), 0));
         }
         if (topMoves && armhole.isEmpty()) {
-            flank.joinBeside(list, EdgeRole.WAIST, true);
+            joinTop();
         }
         walkDown(topMoves);
         closeBottom();
@@ -107,6 +108,9 @@ final class SidePivots {
     }
 
     private String topOfArmhole() {
+        if (flank.raglan().isPresent()) {
+            return "neck end of the raglan seam";
+        }
         return flank.piece.firstOf(EdgeRole.SHOULDER).isPresent() ? "shoulder point" : "armhole end of the yoke seam";
     }
 
@@ -114,7 +118,15 @@ final class SidePivots {
     private void swingTopAlone() {
         pinAndPivot(levels.get(1).place(), levels.get(0));
         flank.trace(list, levels.get(0).place().alongMm(), levels.get(1).place().alongMm());
+        joinTop();
+    }
+
+    /** A side without an armhole above it ends at a waist, or runs on into the curve under a kimono's arm. */
+    private void joinTop() {
         flank.joinBeside(list, EdgeRole.WAIST, true);
+        KimonoSleeve.turn(flank.piece, Math.max(0, levels.get(0).outMm()))
+                .ifPresent(
+                        turn -> list.add(new Step.Join(turn, JoinForm.curve(Direction.AS_DRAWN, Direction.AS_DRAWN))));
     }
 
     private void walkDown(boolean topMoves) {

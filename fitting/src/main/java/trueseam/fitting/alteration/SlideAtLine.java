@@ -76,6 +76,9 @@ final class SlideAtLine {
     List<Crossing> crossings() {
         List<Crossing> found = new ArrayList<>();
         for (Edge edge : piece.edges()) {
+            if (isOfKimonoSleeve(edge)) {
+                continue; // it hangs beside the body and stays, however low
+            }
             for (PathPlace place : edge.path().crossings(new Point(0, y), new Vec(1, 0))) {
                 if (place.alongMm() > END_MM && place.alongMm() < edge.length() - END_MM) {
                     found.add(crossing(edge, place.alongMm()));
@@ -178,8 +181,19 @@ final class SlideAtLine {
                         Direction.AS_DRAWN, Direction.AS_DRAWN, crossing.gap().lengthMm() + growthMm);
     }
 
+    private boolean isOfKimonoSleeve(Edge edge) {
+        return piece.kind().isKimono()
+                && switch (edge.role()) {
+                    case UNDERARM, WRIST, OVERARM, SHOULDER -> true;
+                    case CENTRE, NECK, ARMHOLE, SIDE, WAIST, HEM, CAP, INSEAM, CROTCH, PANEL, YOKE, RAGLAN, OTHER ->
+                        false;
+                };
+    }
+
     private void addIfBelow(Edge edge, double from, double to, List<Stretch> below) {
-        if (to > from && edge.path().pointAt((from + to) / 2).y() < y) {
+        if (to > from
+                && !isOfKimonoSleeve(edge)
+                && edge.path().pointAt((from + to) / 2).y() < y) {
             below.add(new Stretch(edge.name(), from, to));
         }
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import trueseam.fitting.repertoire.Repertoire;
 import trueseam.garment.body.Body;
 import trueseam.garment.body.BodyValue;
 import trueseam.garment.ease.EaseRow;
@@ -91,7 +92,7 @@ public final class Comparison {
      */
     public List<Need> needs() {
         List<Need> needs = new ArrayList<>();
-        Set<Measure> concerned = Coverage.measuresOf(kind);
+        Set<Measure> concerned = Coverage.measuresOf(kind, inParts);
         for (Measure measure : Measure.values()) {
             Optional<BodyValue> value = body.value(measure);
             if (concerned.contains(measure) && value.isPresent()) {
@@ -100,7 +101,25 @@ public final class Comparison {
         }
         // What the fit before settled has yielded already.
         boolean settled = choices.overrules().values().stream().anyMatch(own -> own instanceof Overrule.Settled);
-        return List.copyOf(settled ? needs : chosenLengthFirst(needs));
+        return List.copyOf(settled ? needs : chosenLengthFirst(fromTheCentre(needs)));
+    }
+
+    /** A kimono is measured from the centre back [ND1921]: where that measure was taken, it decides and the arm length yields. */
+    private List<Need> fromTheCentre(List<Need> needs) {
+        boolean both = inParts.contains(PieceKind.KIMONO_BACK)
+                && needs.stream().anyMatch(n -> n.measure() == Measure.NAPE_TO_WRIST_LENGTH);
+        boolean armOverruled = needs.stream()
+                .anyMatch(n -> n.measure() == Measure.ARM_LENGTH && n.decision().overruled());
+        if (!both) {
+            return needs;
+        }
+        Measure yields = armOverruled ? Measure.NAPE_TO_WRIST_LENGTH : Measure.ARM_LENGTH;
+        String reason = armOverruled
+                ? "Left alone, for you decided about the arm length."
+                : "Left alone, for a kimono is measured from the centre back to the wrist.";
+        return needs.stream()
+                .map(n -> n.measure() == yields ? n.with(new Decision(Verdict.LEAVE, 0, reason, true)) : n)
+                .toList();
     }
 
     /**
@@ -278,9 +297,8 @@ public final class Comparison {
             return new Decision(
                     Verdict.TRY_ON,
                     0,
-                    reason + " The " + need.measure().term().toLowerCase(Locale.ROOT)
-                            + " is altered on a piece that this pattern has in parts: tape the parts together along the seam, alter"
-                            + " them as one and cut them apart again, or judge it on the trial garment.",
+                    reason + " The " + need.measure().term().toLowerCase(Locale.ROOT) + " is altered on "
+                            + Repertoire.otherwise(inParts) + "; or judge it on the trial garment.",
                     overruled);
         }
         return new Decision(

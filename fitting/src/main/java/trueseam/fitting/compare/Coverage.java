@@ -57,6 +57,9 @@ public final class Coverage {
 
     private static final Set<Measure> ONLY_SHOWN_BELOW = EnumSet.of(Measure.THIGH_GIRTH, Measure.KNEE_GIRTH);
 
+    /** A kimono sleeve has no place for the elbow: it is wide, and its seams run straight past it. */
+    private static final Set<Measure> OF_AN_ELBOW = EnumSet.of(Measure.UPPER_ARM_LENGTH, Measure.ELBOW_GIRTH);
+
     private Coverage() {}
 
     /**
@@ -81,6 +84,30 @@ public final class Coverage {
     }
 
     /**
+     * The measures that a garment is compared in, some of whose pieces are in parts.
+     *
+     * @param kind the garment
+     * @param inParts what it has in parts, as {@link Repertoire#inParts} says
+     * @return altered ones and those that are only shown
+     */
+    public static Set<Measure> measuresOf(GarmentKind kind, Set<PieceKind> inParts) {
+        Set<Measure> all = EnumSet.copyOf(measuresOf(kind));
+        for (Measure measure : Measure.values()) {
+            if (Repertoire.solving(kind, inParts, measure).isPresent()) {
+                all.add(measure);
+            }
+        }
+        if (isKimono(inParts)) {
+            all.removeAll(OF_AN_ELBOW);
+        }
+        return all;
+    }
+
+    private static boolean isKimono(Set<PieceKind> inParts) {
+        return inParts.contains(PieceKind.KIMONO_FRONT) || inParts.contains(PieceKind.KIMONO_BACK);
+    }
+
+    /**
      * Whether the catalogue alters a measure of a garment.
      *
      * @param kind the garment
@@ -100,7 +127,8 @@ public final class Coverage {
      * @return true if it does
      */
     public static boolean isAltered(GarmentKind kind, Set<PieceKind> inParts, Measure measure) {
-        return ALTERED.get(kind).contains(measure)
+        boolean none = isKimono(inParts) && OF_AN_ELBOW.contains(measure);
+        return (ALTERED.get(kind).contains(measure) && !none)
                 || Repertoire.solving(kind, inParts, measure).isPresent();
     }
 }

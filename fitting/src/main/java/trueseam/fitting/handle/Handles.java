@@ -56,7 +56,7 @@ public final class Handles {
         this.bodyEdges = PanelGirth.isPanelled(altered)
                 ? PanelGirth.cutEdges(altered, fit.choices().panels())
                 : SideGirth.cutEdges(altered);
-        this.sleeveEdges = Repertoire.inParts(altered).contains(PieceKind.SLEEVE)
+        this.sleeveEdges = Repertoire.inParts(altered).contains(PieceKind.UNDER_SLEEVE)
                 ? TwoPieceSleeveGirth.cutEdges(fit.choices().sleeveSeams())
                 : 2;
     }

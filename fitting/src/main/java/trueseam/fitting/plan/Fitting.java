@@ -65,7 +65,7 @@ public final class Fitting {
         this.choices = choices;
         this.kind = kindOf(pattern);
         this.inParts = Repertoire.inParts(pattern);
-        for (Measure measure : Coverage.measuresOf(kind)) {
+        for (Measure measure : Coverage.measuresOf(kind, inParts)) {
             FlatPattern.measure(this.pattern, measure).ifPresent(m -> drawn.put(measure, m.mm()));
         }
         this.solving = new Solving(this.pattern, choices, kind, drawn, near);
@@ -157,7 +157,7 @@ public final class Fitting {
                 PanelGirth.isPanelled(pattern)
                         ? PanelGirth.cutEdges(pattern, choices.panels())
                         : SideGirth.cutEdges(pattern),
-                inParts.contains(PieceKind.SLEEVE) ? TwoPieceSleeveGirth.cutEdges(choices.sleeveSeams()) : 2);
+                inParts.contains(PieceKind.UNDER_SLEEVE) ? TwoPieceSleeveGirth.cutEdges(choices.sleeveSeams()) : 2);
     }
 
     private List<Need> chart() {

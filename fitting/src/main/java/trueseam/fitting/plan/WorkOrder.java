@@ -12,8 +12,11 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import trueseam.fitting.alteration.Alteration;
 import trueseam.fitting.alteration.CrotchLength;
+import trueseam.fitting.alteration.KimonoLength;
+import trueseam.fitting.alteration.KimonoSleeveGirth;
 import trueseam.fitting.alteration.LengthAtLine;
 import trueseam.fitting.alteration.PanelGirth;
+import trueseam.fitting.alteration.RaglanSleeveGirth;
 import trueseam.fitting.alteration.SideGirth;
 import trueseam.fitting.alteration.SleeveGirth;
 import trueseam.fitting.alteration.SleeveReach;
@@ -74,7 +77,13 @@ final class WorkOrder {
 
     /** Whether a measure is altered by the entry of the repertoire that is solved for it. */
     static boolean isByRepertoire(GarmentKind kind, Measure measure) {
-        return !HERE.contains(measure) && Repertoire.solving(kind, measure).isPresent();
+        return isByRepertoire(kind, Set.of(), measure);
+    }
+
+    /** The same of a garment some of whose pieces are in parts. */
+    static boolean isByRepertoire(GarmentKind kind, Set<PieceKind> inParts, Measure measure) {
+        return !HERE.contains(measure)
+                && Repertoire.solving(kind, inParts, measure).isPresent();
     }
 
     List<Alteration> alterations() {
@@ -102,10 +111,18 @@ final class WorkOrder {
     private void sleeveGirth(List<Alteration> sleeve) {
         double arm = amounts.of(Measure.UPPER_ARM_GIRTH);
         double wrist = amounts.of(Measure.WRIST_GIRTH);
-        if (inParts.contains(PieceKind.SLEEVE)) {
+        double carriedOn = choices.reach() == SleeveReach.WHOLE && !amounts.has(Measure.WRIST_GIRTH) ? arm : 0;
+        if (inParts.contains(PieceKind.RAGLAN_SLEEVE)) {
+            sleeve.add(new RaglanSleeveGirth(arm, wrist + carriedOn));
+            return;
+        }
+        if (inParts.contains(PieceKind.KIMONO_BACK)) {
+            sleeve.add(new KimonoSleeveGirth(arm, wrist + carriedOn));
+            return;
+        }
+        if (inParts.contains(PieceKind.UNDER_SLEEVE)) {
             if (arm != 0 || wrist != 0) {
-                double carried = choices.reach() == SleeveReach.WHOLE && !amounts.has(Measure.WRIST_GIRTH) ? arm : 0;
-                sleeve.add(new TwoPieceSleeveGirth(arm, wrist + carried, choices.sleeveSeams()));
+                sleeve.add(new TwoPieceSleeveGirth(arm, wrist + carriedOn, choices.sleeveSeams()));
             }
             return;
         }
@@ -119,7 +136,7 @@ final class WorkOrder {
 
     private void byMeasure() {
         for (Measure measure : Measure.values()) {
-            if (isByRepertoire(kind, measure) && amounts.of(measure) != 0) {
+            if (isByRepertoire(kind, inParts, measure) && amounts.of(measure) != 0) {
                 Repertoire.solving(kind, inParts, measure).ifPresent(entry -> byStage.get(entry.stage())
                         .add(new Applied(entry, way(entry), amounts.of(measure), Optional.empty())));
             }
@@ -164,6 +181,12 @@ final class WorkOrder {
         add(all, "Leg length", LevelName.ABOVE_KNEE, TROUSERS, leg / 2);
         add(all, "Leg length", LevelName.BELOW_KNEE, TROUSERS, leg / 2);
         double arm = amounts.of(Measure.ARM_LENGTH);
+        if (inParts.contains(PieceKind.KIMONO_BACK)) {
+            if (Math.abs(arm) > NOTHING_MM) {
+                all.add(new KimonoLength(arm));
+            }
+            return;
+        }
         double upper = amounts.has(Measure.UPPER_ARM_LENGTH) ? amounts.of(Measure.UPPER_ARM_LENGTH) : arm / 2;
         add(all, "Sleeve length", LevelName.ABOVE_ELBOW, SLEEVE, upper);
         add(all, "Sleeve length", LevelName.BELOW_ELBOW, SLEEVE, arm - upper);

@@ -57,9 +57,8 @@ public record Applied(Entry entry, Variant variant, double mm, Optional<Side> si
             return List.of();
         }
         if (!Repertoire.isForWhole(entry, Repertoire.inParts(pattern))) {
-            throw new RequestException(
-                    "\"" + entry.name() + "\" is written for a piece that this pattern has in parts: tape the parts"
-                            + " together along the seam, alter them as one piece, and cut them apart again along the seam.");
+            throw new RequestException("\"" + entry.name() + "\" is written for "
+                    + Repertoire.otherwise(Repertoire.inParts(pattern)) + ".");
         }
         List<PieceWork> both = variant.maker().work(pattern, mm);
         if (Math.abs(mm) > entry.mostMm()) {

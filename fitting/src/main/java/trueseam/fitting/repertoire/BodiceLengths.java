@@ -18,15 +18,12 @@ import trueseam.garment.pattern.PieceKind;
 /** Lengths below the bust: of a bodice or dress to the waist, the place of a dress's waist between its shoulder and its hem, and its hem. */
 final class BodiceLengths {
 
-    private static final Set<PieceKind> UPPER =
-            EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.BODICE_BACK, PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK);
     private static final Set<PieceKind> DRESS = EnumSet.of(PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK);
 
     /** What a dress keeps below its hip line, mm: a finger's breadth. */
     private static final double LEAST_BELOW_HIP_MM = 15;
 
-    static final Entry BELOW_BUST = Entry.named(
-                    "length below the bust", Family.BODICE, Stage.LENGTH, UPPER.toArray(PieceKind[]::new))
+    static final Entry BELOW_BUST = Entry.named("length below the bust", Family.BODICE, Stage.LENGTH, UpperKinds.ALL)
             .solvedFor(Measure.BACK_WAIST_LENGTH)
             .folds(
                     "folds across the waist that reach the side and the front: too long",
@@ -40,8 +37,9 @@ final class BodiceLengths {
             .trued("the side seams are drawn smooth over the line and stay of one length")
             .source("[DM1911]")
             .amounts(12.7, 50.8)
-            .doneBy((pattern, mm) ->
-                    new LengthAtLine("Length below the bust", LevelName.BODICE_LENGTH, UPPER, mm).work(pattern));
+            .doneBy((pattern, mm) -> new LengthAtLine(
+                            "Length below the bust", LevelName.BODICE_LENGTH, UpperKinds.ALL, mm)
+                    .work(pattern));
 
     static final Entry WAIST_LINE = Entry.named(
                     "waist line of a dress", Family.BODICE, Stage.LENGTH, DRESS.toArray(PieceKind[]::new))

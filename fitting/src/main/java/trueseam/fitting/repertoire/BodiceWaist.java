@@ -1,9 +1,7 @@
 package trueseam.fitting.repertoire;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import trueseam.fitting.alteration.AlterationException;
 import trueseam.fitting.alteration.PieceWork;
 import trueseam.fitting.tissue.Place;
@@ -15,20 +13,14 @@ import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
-import trueseam.garment.pattern.PieceKind;
 
 /** The waist of a bodice or dress by its darts: all round, or in front alone for a large abdomen. */
 final class BodiceWaist {
 
-    private static final Set<PieceKind> UPPER =
-            EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.BODICE_BACK, PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK);
-    private static final Set<PieceKind> FRONTS = EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.DRESS_FRONT);
-
     /** A dart that takes up less than this is none, mm. */
     private static final double LEAST_MM = 2;
 
-    static final Entry ALL_ROUND = Entry.named(
-                    "waist by darts", Family.BODICE, Stage.WIDTH, UPPER.toArray(PieceKind[]::new))
+    static final Entry ALL_ROUND = Entry.named("waist by darts", Family.BODICE, Stage.WIDTH, UpperKinds.ALL)
             .calledForBy(Measure.WAIST_GIRTH)
             .folds("the waist is tight or loose and the side seams hang well")
             .amount("lets the waist darts out", "takes the waist darts in")
@@ -46,8 +38,7 @@ final class BodiceWaist {
             .amounts(12.7, 38.1)
             .doneBy(BodiceWaist::allRound);
 
-    static final Entry ABDOMEN = Entry.named(
-                    "large abdomen of a bodice", Family.BODICE, Stage.BUST, FRONTS.toArray(PieceKind[]::new))
+    static final Entry ABDOMEN = Entry.named("large abdomen of a bodice", Family.BODICE, Stage.BUST, UpperKinds.FRONTS)
             .folds("the front waist rides up over the abdomen and is tight, the back waist is not")
             .amount("widens the front waist and lowers it at the centre", "narrows the front waist and raises it")
             .moves("the legs of the front waist dart; on a bodice the waist line, to nothing at the side seam")
@@ -58,14 +49,14 @@ final class BodiceWaist {
             .trued("the centre front is ruled straight; the front waist of the skirt takes the same")
             .source("[HERR32]; common practice")
             .amounts(12.7, 25.4)
-            .doneBy(Maker.each(FRONTS, BodiceWaist::abdomen));
+            .doneBy(Maker.each(UpperKinds.FRONTS, BodiceWaist::abdomen));
 
     private BodiceWaist() {}
 
     private static List<PieceWork> allRound(Pattern pattern, double mm) {
         List<Piece> pieces = pattern.pieces().stream()
-                .filter(piece ->
-                        UPPER.contains(piece.kind()) && !waistDarts(piece).isEmpty())
+                .filter(piece -> UpperKinds.ALL.contains(piece.kind())
+                        && !waistDarts(piece).isEmpty())
                 .toList();
         int darts = pieces.stream()
                 .mapToInt(piece -> waistDarts(piece).size() * piece.timesAround())

@@ -1,8 +1,6 @@
 package trueseam.fitting.repertoire;
 
-import java.util.EnumSet;
 import java.util.Optional;
-import java.util.Set;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepList;
 import trueseam.garment.measure.Measure;
@@ -10,18 +8,17 @@ import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Landmark;
 import trueseam.garment.pattern.LevelName;
-import trueseam.garment.pattern.PieceKind;
+import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Point;
 
 /** The bust point higher or lower, in or out: the darts go with it, moved as a whole or aimed anew. */
 final class BustPoint {
 
-    private static final Set<PieceKind> FRONTS = EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.DRESS_FRONT);
-
     /** How much of the piece round bust point and dart point goes with a box. */
     private static final double ROUND_MM = 6;
 
-    private static final String AS_A_WHOLE = "the dart keeps its slant (common practice; the usual way)";
+    private static final String AS_A_WHOLE =
+            "the dart keeps its slant (common practice; the usual way); under the deep armhole of a kimono or raglan it is aimed";
     private static final String AIMED = "the mouth of the dart stays and only its point goes (common practice)";
 
     static final Entry HEIGHT = named("bust point height")
@@ -35,11 +32,11 @@ final class BustPoint {
             .variant(
                     "move the dart",
                     AS_A_WHOLE,
-                    Maker.each(FRONTS, (list, piece, mm) -> height(list, new BustFront(piece), mm, false)))
+                    Maker.each(UpperKinds.FRONTS, (list, piece, mm) -> height(list, new BustFront(piece), mm, false)))
             .variant(
                     "aim the dart",
                     AIMED,
-                    Maker.each(FRONTS, (list, piece, mm) -> height(list, new BustFront(piece), mm, true)))
+                    Maker.each(UpperKinds.FRONTS, (list, piece, mm) -> height(list, new BustFront(piece), mm, true)))
             .written();
 
     static final Entry WIDTH = named("bust point width")
@@ -51,17 +48,17 @@ final class BustPoint {
             .variant(
                     "move the dart",
                     AS_A_WHOLE,
-                    Maker.each(FRONTS, (list, piece, mm) -> width(list, new BustFront(piece), mm, false)))
+                    Maker.each(UpperKinds.FRONTS, (list, piece, mm) -> width(list, new BustFront(piece), mm, false)))
             .variant(
                     "aim the dart",
                     AIMED,
-                    Maker.each(FRONTS, (list, piece, mm) -> width(list, new BustFront(piece), mm, true)))
+                    Maker.each(UpperKinds.FRONTS, (list, piece, mm) -> width(list, new BustFront(piece), mm, true)))
             .written();
 
     private BustPoint() {}
 
     private static EntryBuilder named(String name) {
-        return Entry.named(name, Family.BODICE, Stage.BUST, FRONTS.toArray(PieceKind[]::new))
+        return Entry.named(name, Family.BODICE, Stage.BUST, UpperKinds.FRONTS)
                 .pin("a box round the dart slides, or turns about the middle of the dart's mouth")
                 .stays(
                         Stay.front(EdgeRole.SIDE),
@@ -86,7 +83,8 @@ final class BustPoint {
             Point low = new Point(inner, Math.min(bust.y(), apex.y()) - ROUND_MM);
             Point high = new Point(inner, Math.max(bust.y(), apex.y()) + ROUND_MM);
             DartBox box = new DartBox(front.piece, side.get(), front.up ? low : high, front.up ? high : low);
-            carried = (aim ? box.turn(list, 0, -mm) : box.slide(list, 0, -mm)).apply(bust);
+            carried = (aim || isCloseUnderTheArm(front.piece) ? box.turn(list, 0, -mm) : box.slide(list, 0, -mm))
+                    .apply(bust);
             lowerWaistDart(list, front, mm, low.y());
         } else {
             lowerWaistDart(list, front, mm, Double.POSITIVE_INFINITY);
@@ -95,6 +93,11 @@ final class BustPoint {
         if (front.piece.level(LevelName.BUST).isPresent()) {
             list.add(new Step.Remark(Step.Inside.LEVEL, LevelName.BUST.word(), 0, -mm));
         }
+    }
+
+    /** Under a deep armhole there is no room beside the dart to move it in. */
+    private static boolean isCloseUnderTheArm(Piece piece) {
+        return piece.kind().isKimono() || piece.kind().isRaglan();
     }
 
     /** A waist dart's point goes with the bust point; what lies in the box went with it already. */

@@ -1,6 +1,5 @@
 package trueseam.fitting.repertoire;
 
-import java.util.EnumSet;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepList;
@@ -8,7 +7,6 @@ import trueseam.fitting.tissue.Until;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Piece;
-import trueseam.garment.pattern.PieceKind;
 
 /**
  * Front length alone: the waist drops at the centre front to nothing at the side; the back and the side seam stay. A dress is opened
@@ -16,8 +14,7 @@ import trueseam.garment.pattern.PieceKind;
  */
 final class FrontLength {
 
-    static final Entry ENTRY = Entry.named(
-                    "front length", Family.BODICE, Stage.BUST, PieceKind.BODICE_FRONT, PieceKind.DRESS_FRONT)
+    static final Entry ENTRY = Entry.named("front length", Family.BODICE, Stage.BUST, UpperKinds.FRONTS)
             .calledForBy(Measure.FRONT_WAIST_LENGTH, Measure.FRONT_WAIST_LENGTH_OVER_BUST)
             .folds("the front waist rises at the centre and the side sits well", "folds across the front waist")
             .amount("lowers the centre front waist", "raises the centre front waist")
@@ -30,7 +27,7 @@ final class FrontLength {
             .trued("the centre front is ruled straight on the fold; the waist or the hem at the centre is smoothed")
             .source("[HERR32]; common practice")
             .amounts(9.525, 25.4)
-            .doneBy(Maker.each(EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.DRESS_FRONT), FrontLength::steps));
+            .doneBy(Maker.each(UpperKinds.FRONTS, FrontLength::steps));
 
     private FrontLength() {}
 

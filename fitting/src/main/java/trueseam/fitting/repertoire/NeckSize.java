@@ -1,5 +1,8 @@
 package trueseam.fitting.repertoire;
 
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
 import trueseam.fitting.tissue.JoinForm;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
@@ -22,6 +25,8 @@ final class NeckSize {
     /** How much of the shoulder seam is ruled new beside the neck, at the most, mm. */
     private static final double RULED_MM = 30;
 
+    private static final Set<PieceKind> ON = on();
+
     static final Entry ENTRY = begun("neck")
             .solvedFor(Measure.NECK_BASE_GIRTH)
             .folds("the neck line binds", "the neck line stands away all round")
@@ -33,8 +38,7 @@ final class NeckSize {
             .pin("no pin: the line is drawn parallel to itself")
             .source("derived (trade.md 4.3, neck): a parallel line round a half circle in front and one behind")
             .amounts(12.7, 38.1)
-            .doneBy((pattern, mm) ->
-                    Maker.each(UpperPart.ALL, NeckSize::parallel).work(pattern, outMm(pattern, mm)));
+            .doneBy((pattern, mm) -> Maker.each(ON, NeckSize::parallel).work(pattern, outMm(pattern, mm)));
 
     static final Entry FULL = begun("full neck")
             .calledForBy(Measure.NECK_BASE_GIRTH, Measure.NECK_GIRTH)
@@ -45,19 +49,20 @@ final class NeckSize {
             .pin("shoulder seam line")
             .source("[HERR32] by name; common practice")
             .amounts(12.7, 25.4)
-            .doneBy(Maker.each(UpperPart.ALL, NeckSize::sides));
+            .doneBy(Maker.each(ON, NeckSize::sides));
 
     private NeckSize() {}
 
+    /** A raglan has its neck on three pieces. */
+    private static Set<PieceKind> on() {
+        Set<PieceKind> on = EnumSet.copyOf(UpperPart.ALL);
+        on.add(PieceKind.KIMONO_FRONT);
+        on.add(PieceKind.KIMONO_BACK);
+        return Collections.unmodifiableSet(on);
+    }
+
     private static EntryBuilder begun(String name) {
-        return Entry.named(
-                        name,
-                        Family.BODICE,
-                        Stage.SHOULDER,
-                        PieceKind.BODICE_FRONT,
-                        PieceKind.BODICE_BACK,
-                        PieceKind.DRESS_FRONT,
-                        PieceKind.DRESS_BACK)
+        return Entry.named(name, Family.BODICE, Stage.SHOULDER, ON)
                 .stays(Stay.all(EdgeRole.ARMHOLE), Stay.all(EdgeRole.SIDE))
                 .alsoStays("the slope of the shoulder and the shoulder point")
                 .lengthens(EdgeRole.NECK)
@@ -71,7 +76,7 @@ final class NeckSize {
     private static double outMm(Pattern pattern, double mm) {
         double turned = 0;
         for (Piece piece : pattern.pieces()) {
-            if (UpperPart.ALL.contains(piece.kind())) {
+            if (ON.contains(piece.kind())) {
                 for (Edge neck : piece.edgesOf(EdgeRole.NECK)) {
                     turned += turn(neck);
                 }

@@ -38,6 +38,10 @@ public final class Repertoire {
             FullBustInPanels.ENTRY,
             SleeveLengths.ABOVE,
             SleeveLengths.BELOW,
+            SleevesToTheNeck.RAGLAN,
+            SleevesToTheNeck.KIMONO,
+            SleevesToTheNeck.RAGLAN_GIRTH,
+            SleevesToTheNeck.KIMONO_GIRTH,
             ArmGirth.UPPER_ARM,
             ArmGirth.WHOLE_SLEEVE,
             SeamBulge.ELBOW,
@@ -155,28 +159,52 @@ public final class Repertoire {
     }
 
     /**
-     * What a pattern has in parts, such as a front in panels, a back with a yoke or a sleeve in two pieces.
+     * What a pattern has in parts, or cut otherwise than in the plain way: a front in panels, a back with a yoke, a sleeve in two
+     * pieces, a kimono, a raglan.
      *
      * @param pattern the pattern
-     * @return the kinds that other garments have in one piece; empty for most
+     * @return these kinds and the plain ones that they stand for; empty for most patterns
      */
     public static Set<PieceKind> inParts(Pattern pattern) {
-        Set<PieceKind> wholes = EnumSet.noneOf(PieceKind.class);
+        Set<PieceKind> kinds = EnumSet.noneOf(PieceKind.class);
         for (Piece piece : pattern.pieces()) {
             if (piece.kind().isPart()) {
-                wholes.add(piece.kind().whole());
+                kinds.add(piece.kind());
+                kinds.add(piece.kind().whole());
             }
         }
-        return wholes;
+        return kinds;
+    }
+
+    /**
+     * What to do about an alteration that is written for plain pieces.
+     *
+     * @param inParts what the pattern has in parts, as {@link #inParts} says
+     * @return the rest of a sentence, without a full stop
+     */
+    public static String otherwise(Set<PieceKind> inParts) {
+        if (inParts.contains(PieceKind.KIMONO_FRONT) || inParts.contains(PieceKind.KIMONO_BACK)) {
+            return "a bodice with armholes, and a kimono has its sleeve cut in one: pin it out on the trial garment and trace what"
+                    + " was pinned, or choose a bodice with a sleeve that is set in";
+        }
+        if (inParts.contains(PieceKind.RAGLAN_FRONT) || inParts.contains(PieceKind.RAGLAN_SLEEVE)) {
+            return "a bodice with its shoulders on it, and a raglan has them in its sleeve: pin the upper sleeve to front and back along"
+                    + " the raglan seams, alter them as one piece, and cut them apart again along the seams";
+        }
+        return "a piece that this pattern has in parts: tape the parts together along the seam, alter them as one piece, and cut"
+                + " them apart again along the seam";
     }
 
     /** An entry is carried out on the parts that it names itself; one written for a whole piece is not carried out on its parts. */
     static boolean isForWhole(Entry entry, Set<PieceKind> inParts) {
-        return entry.on().stream().allMatch(kind -> !inParts.contains(kind) || namesPartsOf(entry, kind));
+        return entry.on().stream().anyMatch(kind -> !kind.isPart() || inParts.contains(kind))
+                && entry.on().stream()
+                        .allMatch(
+                                kind -> kind.isPart() || !inParts.contains(kind) || namesPartsOf(entry, kind, inParts));
     }
 
-    private static boolean namesPartsOf(Entry entry, PieceKind whole) {
-        return entry.on().stream().anyMatch(kind -> kind.isPart() && kind.whole() == whole);
+    private static boolean namesPartsOf(Entry entry, PieceKind whole, Set<PieceKind> inParts) {
+        return entry.on().stream().anyMatch(kind -> kind.isPart() && kind.whole() == whole && inParts.contains(kind));
     }
 
     /**
@@ -237,7 +265,8 @@ public final class Repertoire {
 
     private static boolean belongs(PieceKind piece, GarmentKind kind) {
         return switch (kind) {
-            case BODICE -> piece == PieceKind.SLEEVE || (piece.isUpper() && !piece.isDress());
+            case BODICE ->
+                piece == PieceKind.SLEEVE || piece == PieceKind.RAGLAN_SLEEVE || (piece.isUpper() && !piece.isDress());
             case DRESS -> piece == PieceKind.SLEEVE || piece.isDress();
             case SKIRT -> piece.isSkirt();
             case TROUSERS -> piece.isTrouser();

@@ -9,11 +9,7 @@ import trueseam.garment.pattern.PieceKind;
 /** Bust, waist and hip of a bodice or dress at its side seams, front and back alike: each level pinned one level above. */
 final class SideSeams {
 
-    private static final PieceKind[] UPPER = {
-        PieceKind.BODICE_FRONT, PieceKind.BODICE_BACK, PieceKind.DRESS_FRONT, PieceKind.DRESS_BACK
-    };
-
-    static final Entry BUST = Entry.named("bust girth", Family.BODICE, Stage.WIDTH, UPPER)
+    static final Entry BUST = Entry.named("bust girth", Family.BODICE, Stage.WIDTH, UpperKinds.ALL)
             .solvedFor(Measure.BUST_GIRTH)
             .folds("strain lines all round at the bust, the back as well as the front")
             .amount("makes the bust larger all round", "makes the bust smaller all round")
@@ -21,10 +17,13 @@ final class SideSeams {
             .sharing(
                     "N/4 on each of four side edges; N/2k over the edges of k panels; a text that divides by the seams [CWU17] gives the"
                             + " amount of a seam, which its two edges halve")
-            .pin("shoulder point; then underarm point, back to the waist")
+            .pin(
+                    "shoulder point, of a raglan the neck end of its seam; then underarm point, back to the waist; a kimono slides out")
             .stays(
                     Stay.all(EdgeRole.ARMHOLE),
+                    Stay.all(EdgeRole.RAGLAN),
                     Stay.all(EdgeRole.SHOULDER),
+                    Stay.all(EdgeRole.OVERARM),
                     Stay.all(EdgeRole.NECK),
                     Stay.all(EdgeRole.CAP))
             .alsoStays("centre front and back, the intake of the darts")
@@ -33,14 +32,19 @@ final class SideSeams {
             .amounts(25.4, 50.8)
             .doneBy((pattern, mm) -> new SideGirth(mm, 0, 0, HemChoice.CARRIED).work(pattern));
 
-    static final Entry WAIST = Entry.named("waist girth", Family.BODICE, Stage.WIDTH, UPPER)
+    static final Entry WAIST = Entry.named("waist girth", Family.BODICE, Stage.WIDTH, UpperKinds.ALL)
             .solvedFor(Measure.WAIST_GIRTH)
             .folds("folds or strain lines across at the waist, reaching the sides")
             .amount("makes the waist larger", "makes the waist smaller")
             .moves("the side seams from the underarm down")
             .sharing("N/4 on each of four side edges")
             .pin("underarm point")
-            .stays(Stay.all(EdgeRole.ARMHOLE), Stay.all(EdgeRole.SHOULDER), Stay.all(EdgeRole.NECK))
+            .stays(
+                    Stay.all(EdgeRole.ARMHOLE),
+                    Stay.all(EdgeRole.RAGLAN),
+                    Stay.all(EdgeRole.SHOULDER),
+                    Stay.all(EdgeRole.OVERARM),
+                    Stay.all(EdgeRole.NECK))
             .alsoStays("the bust level, the darts")
             .trued("the waist line is blended at the side; a skirt or band takes the same change")
             .source("common practice")

@@ -1,18 +1,16 @@
 package trueseam.fitting.repertoire;
 
-import java.util.Set;
 import trueseam.fitting.tissue.Place;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepList;
 import trueseam.fitting.tissue.Until;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Piece;
-import trueseam.garment.pattern.PieceKind;
 
 /** Sway-back: the waist rises at the centre back to nothing at the side, and the centre back is ruled straight again. */
 final class SwayBack {
 
-    static final Entry ENTRY = Entry.named("sway-back", Family.BODICE, Stage.BACK, PieceKind.BODICE_BACK)
+    static final Entry ENTRY = Entry.named("sway-back", Family.BODICE, Stage.BACK, UpperKinds.BODICE_BACKS)
             .folds(
                     "folds across the waist at the centre back that stop before the side, and stay when the skirt is pulled down; where they go,"
                             + " the hip is tight and is to be widened instead [web:sway2]")
@@ -25,7 +23,7 @@ final class SwayBack {
             .trued("the centre back is ruled straight on the fold; the waist at the centre is smoothed")
             .source("web:sway1, common practice")
             .amounts(9.525, 19.05)
-            .doneBy(Maker.each(Set.of(PieceKind.BODICE_BACK), SwayBack::steps));
+            .doneBy(Maker.each(UpperKinds.BODICE_BACKS, SwayBack::steps));
 
     private SwayBack() {}
 

@@ -76,6 +76,8 @@ public record SeamEnds(
             case HEM -> "hem";
             case WRIST -> "wrist";
             case CROTCH -> "crotch point";
+            case RAGLAN -> seam.toLowerCase(Locale.ROOT).contains("side") ? "underarm" : "sleeve underarm";
+            case OVERARM -> "shoulder point";
             case CENTRE, SHOULDER, SIDE, UNDERARM, INSEAM, PANEL, YOKE, OTHER -> beside.word();
         };
     }

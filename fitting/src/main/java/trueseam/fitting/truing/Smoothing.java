@@ -102,8 +102,8 @@ final class Smoothing {
 
     private static boolean crosses(EdgeRole role) {
         return switch (role) {
-            case NECK, ARMHOLE, WAIST, HEM, CAP, WRIST, CROTCH -> true;
-            case CENTRE, SHOULDER, SIDE, UNDERARM, INSEAM, PANEL, YOKE, OTHER -> false;
+            case NECK, ARMHOLE, WAIST, HEM, CAP, WRIST, CROTCH, RAGLAN -> true;
+            case CENTRE, SHOULDER, SIDE, UNDERARM, INSEAM, PANEL, YOKE, OVERARM, OTHER -> false;
         };
     }
 

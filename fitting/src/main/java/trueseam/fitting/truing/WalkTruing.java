@@ -41,11 +41,17 @@ final class WalkTruing {
      */
     private static final double[][] HOLLOWS = {{0.12, 0.5}, {0.05, 0.48}, {0.02, 0.5}, {0.2, 0.65}, {0.02, 0.75}};
 
+    /** The same of a raglan seam: the hollow below its notch, else the long line above it; not across the notch, where it turns. */
+    private static final double[][] OF_A_RAGLAN = {{0.03, 0.3}, {0.42, 0.92}, {0.02, 0.5}};
+
     /** How much of its bulge a redrawn part keeps at the least. */
     private static final double LEAST_BULGE = 0.4;
 
     /** How far from its lower end a seam edge is parted to let it down. */
     private static final double LOWER_END_MM = 30;
+
+    /** Below this a seam runs more across the grain than along it: 45 degrees. */
+    private static final double MOSTLY_ACROSS = 0.7;
 
     private final Pattern original;
     private final Pattern altered;
@@ -71,6 +77,9 @@ final class WalkTruing {
                 if ((Math.abs(longer) > LEAVE_CAP_MM || isAnyOff(seam.first())) && !capEaseAsked) {
                     fillArmholes(seam.first(), longer);
                 }
+            } else if (roleOf(seam.first()) == EdgeRole.RAGLAN) {
+                // Let down it would take the underarm with it, where three pieces meet.
+                List.of(seam.first().get(0), seam.second().get(0)).forEach(this::fillRaglan);
             } else if (isPlain(seam) && Math.abs(longer) > LEAVE_MM) {
                 EdgeRef shorter =
                         longer > 0 ? seam.first().get(0) : seam.second().get(0);
@@ -119,15 +128,22 @@ final class WalkTruing {
             Edge edge = piece.edge(ref.edge());
             double wanted = own(ref) + (longerMm - lost) * edge.length() / whole;
             if (piece.dartsOn(edge.name()).isEmpty() && Math.abs(wanted) > LEAVE_MM) {
-                redrawHollow(piece, edge, wanted);
+                redrawHollow(piece, edge, wanted, HOLLOWS);
             }
         }
     }
 
+    private void fillRaglan(EdgeRef ref) {
+        Piece piece = altered.piece(ref.piece());
+        if (Math.abs(own(ref)) > LEAVE_MM) {
+            redrawHollow(piece, piece.edge(ref.edge()), own(ref), OF_A_RAGLAN);
+        }
+    }
+
     /** Tries the parts of the armhole one after the other; the first that can take the change gently takes it. */
-    private void redrawHollow(Piece piece, Edge edge, double longerMm) {
+    private void redrawHollow(Piece piece, Edge edge, double longerMm, double[][] parts) {
         boolean underarmFirst = edge.path().start().y() < edge.path().end().y();
-        for (double[] part : HOLLOWS) {
+        for (double[] part : parts) {
             double from = (underarmFirst ? part[0] : 1 - part[1]) * edge.length();
             double to = (underarmFirst ? part[1] : 1 - part[0]) * edge.length();
             Path path = edge.path();
@@ -166,10 +182,15 @@ final class WalkTruing {
                 return; // the proof will say by how much the seam is off
             }
         }
-        double upright = Math.abs(path.tangentAt(at).y());
+        Vec along = startIsLow ? path.tangentAt(at).reversed() : path.tangentAt(at);
+        double upright = Math.abs(along.y());
         StepList list = lists.computeIfAbsent(piece.name(), name -> new StepList(piece));
         list.add(new Step.LayBack());
-        list.add(new Step.Slide(0, -byMm / Math.max(0.5, upright)));
+        // A seam of a kimono sleeve lies across the grain: it is let out along itself.
+        list.add(
+                upright < MOSTLY_ACROSS
+                        ? new Step.Slide(along.x() * byMm, along.y() * byMm)
+                        : new Step.Slide(0, -byMm / Math.max(0.5, upright)));
         list.trace(edge.name(), startIsLow ? 0 : at, startIsLow ? at : edge.length());
         list.join(edge.name(), at, at, JoinForm.STRAIGHT);
         SideSlide.joinBeside(list, piece, SeamEnds.beside(piece, edge.name(), startIsLow), !startIsLow);

@@ -18,6 +18,7 @@ import trueseam.drafting.DraftException;
 import trueseam.drafting.DraftFigure;
 import trueseam.drafting.PanelledShells;
 import trueseam.drafting.Shells;
+import trueseam.drafting.SleevedShells;
 import trueseam.fitting.compare.FitChoices;
 import trueseam.fitting.plan.Fitting;
 import trueseam.garment.body.Body;
@@ -82,7 +83,9 @@ class DraftedEaseTest {
                 PanelledShells.princess(figure, ease, allowances),
                 PanelledShells.gored(figure, ease, allowances),
                 PanelledShells.twoPieceSleeve(figure, ease, allowances),
-                PanelledShells.yoke(figure, ease, allowances));
+                PanelledShells.yoke(figure, ease, allowances),
+                SleevedShells.kimono(figure, ease, allowances),
+                SleevedShells.raglan(figure, ease, allowances));
     }
 
     @ParameterizedTest

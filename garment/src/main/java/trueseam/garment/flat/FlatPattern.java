@@ -37,6 +37,12 @@ import trueseam.geometry.Vec;
  * lower</td></tr>
  * <tr><td>calf</td><td>across each leg piece a third of the way from the knee level to the hem</td></tr>
  * <tr><td>parts of a front, back or sleeve</td><td>each as the whole piece would be, and added up</td></tr>
+ * <tr><td>a kimono's upper arm</td><td>square to the overarm seam, 2 in below where the side seam turns into the sleeve, front and
+ * back added up</td></tr>
+ * <tr><td>a kimono's sleeve</td><td>along the overarm seam from the shoulder point, or from the centre back: from the neck straight
+ * to the shoulder point and on along the seam to the stitching line of the wrist, which a pattern of the time had 3/8 in inside its
+ * edge [ND1921]</td></tr>
+ * <tr><td>a raglan's shoulder and sleeve</td><td>the shoulder along the leg of the dart; the sleeve from its end, the shoulder point</td></tr>
  * <tr><td>crotch depth</td><td>along the grain from the side waist to the crotch level</td></tr>
  * <tr><td>crotch length</td><td>along the crotch edge, front and back apart</td></tr>
  * </table>
@@ -105,9 +111,9 @@ public final class FlatPattern {
                 across(LevelName.ACROSS, k -> k.isUpper() && k.isFront(), "centre front to armhole", 2);
             case ACROSS_BACK_WIDTH ->
                 across(LevelName.ACROSS, k -> k.isUpper() && k.isBack(), "centre back to armhole", 2);
-            case SHOULDER_LENGTH ->
-                along(EdgeRole.SHOULDER, k -> k.isUpper() && k.isFront(), "along the front shoulder seam", 1);
-            case NECK_BASE_GIRTH -> along(EdgeRole.NECK, PieceKind::isUpper, "along the neck line", 2);
+            case SHOULDER_LENGTH -> shoulder();
+            case NECK_BASE_GIRTH ->
+                along(EdgeRole.NECK, k -> k.isUpper() || k == PieceKind.RAGLAN_SLEEVE, "along the neck line", 2);
             case ARMSCYE_GIRTH -> along(EdgeRole.ARMHOLE, PieceKind::isUpper, "along the armhole", 1);
             case BACK_WAIST_LENGTH -> neckToWaist(k -> k.isUpper() && k.isBack());
             case FRONT_WAIST_LENGTH -> neckToWaist(k -> k.isUpper() && k.isFront());
@@ -116,8 +122,11 @@ public final class FlatPattern {
             case BUST_POINT_WIDTH -> bustPointWidth();
             case UPPER_ARM_GIRTH -> upperArm();
             case ELBOW_GIRTH -> across(LevelName.ELBOW, PieceKind::isSleeve, "across at the elbow level", 1);
-            case WRIST_GIRTH -> along(EdgeRole.WRIST, PieceKind::isSleeve, "along the wrist edge", 1);
+            case WRIST_GIRTH -> along(EdgeRole.WRIST, k -> k.isSleeve() || k.isKimono(), "along the wrist edge", 1);
             case ARM_LENGTH -> sleeveLength();
+            case NAPE_TO_WRIST_LENGTH ->
+                pattern.firstOf(PieceKind.KIMONO_BACK).flatMap(Overarm::fromNape).stream()
+                        .toList();
             case UPPER_ARM_LENGTH -> crownToElbow();
             case SKIRT_LENGTH -> along(EdgeRole.CENTRE, k -> k.isSkirt() && k.isFront(), "along the centre front", 1);
             case DRESS_LENGTH -> along(EdgeRole.CENTRE, k -> k == PieceKind.DRESS_BACK, "along the centre back", 1);
@@ -140,7 +149,6 @@ public final class FlatPattern {
                     SHOULDER_SLOPE,
                     NECK_GIRTH,
                     SCYE_DEPTH,
-                    NAPE_TO_WRIST_LENGTH,
                     TRUNK_CIRCUMFERENCE,
                     ANKLE_GIRTH,
                     OUTSIDE_LEG_LENGTH,
@@ -214,8 +222,17 @@ public final class FlatPattern {
         return parts;
     }
 
+    private List<FlatPart> shoulder() {
+        Optional<Piece> raglan = pattern.firstOf(PieceKind.RAGLAN_SLEEVE);
+        return raglan.isPresent()
+                ? raglan.flatMap(RaglanTop::shoulder).stream().toList()
+                : along(EdgeRole.SHOULDER, k -> k.isUpper() && k.isFront(), "along the front shoulder seam", 1);
+    }
+
     private Optional<Piece> upperFront() {
         return pattern.firstOf(PieceKind.BODICE_FRONT)
+                .or(() -> pattern.firstOf(PieceKind.KIMONO_FRONT))
+                .or(() -> pattern.firstOf(PieceKind.RAGLAN_FRONT))
                 .or(() -> pattern.firstOf(PieceKind.BODICE_CENTRE_FRONT))
                 .or(() -> pattern.firstOf(PieceKind.DRESS_FRONT));
     }
@@ -292,6 +309,17 @@ public final class FlatPattern {
     }
 
     private List<FlatPart> upperArm() {
+        List<FlatPart> kimono = pattern.pieces().stream()
+                .filter(piece -> piece.kind().isKimono() && isTaken(piece, 1))
+                .flatMap(piece -> Overarm.upperArm(piece).stream())
+                .toList();
+        if (!kimono.isEmpty()) {
+            return kimono;
+        }
+        Optional<Piece> raglan = pattern.firstOf(PieceKind.RAGLAN_SLEEVE);
+        if (raglan.isPresent()) {
+            return raglan.flatMap(RaglanTop::upperArm).stream().toList();
+        }
         if (pattern.firstOf(PieceKind.UPPER_SLEEVE).isPresent()) {
             return across(LevelName.BICEP, PieceKind::isSleeve, "across at the upper arm level", 1);
         }
@@ -308,6 +336,14 @@ public final class FlatPattern {
     }
 
     private List<FlatPart> sleeveLength() {
+        Optional<Piece> raglan = pattern.firstOf(PieceKind.RAGLAN_SLEEVE);
+        Optional<Piece> kimono = pattern.firstOf(PieceKind.KIMONO_FRONT);
+        if (raglan.isPresent()) {
+            return raglan.flatMap(RaglanTop::toWrist).stream().toList();
+        }
+        if (kimono.isPresent()) {
+            return along(EdgeRole.OVERARM, k -> k == PieceKind.KIMONO_FRONT, "along the overarm seam", 1);
+        }
         return sleeve().flatMap(piece -> piece.firstOf(EdgeRole.WRIST).map(wrist -> {
                     Point crown = crown(piece);
                     double low = wrist.path().crossings(crown, new Vec(0, 1)).stream()
@@ -320,6 +356,10 @@ public final class FlatPattern {
     }
 
     private List<FlatPart> crownToElbow() {
+        Optional<Piece> raglan = pattern.firstOf(PieceKind.RAGLAN_SLEEVE);
+        if (raglan.isPresent()) {
+            return raglan.flatMap(RaglanTop::toElbow).stream().toList();
+        }
         return sleeve().filter(piece -> piece.level(LevelName.ELBOW).isPresent())
                 .map(piece -> List.of(new FlatPart(
                         piece.name(),

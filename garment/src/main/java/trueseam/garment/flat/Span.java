@@ -23,7 +23,7 @@ public record Span(Point left, Point right, double dartsMm) {
     private static final Vec ACROSS = new Vec(1, 0);
 
     /**
-     * Lays the ruler across a piece.
+     * Lays the ruler across a piece; of a kimono from the centre to the side seam, for what hangs beside it is the sleeve.
      *
      * @param piece the piece
      * @param y the height, mm
@@ -34,16 +34,24 @@ public record Span(Point left, Point right, double dartsMm) {
         Point left = null;
         Point right = null;
         for (Edge edge : piece.edges()) {
-            for (PathPlace place : edge.path().crossings(through, ACROSS)) {
+            List<PathPlace> places =
+                    isOfSleeve(piece, edge) ? List.of() : edge.path().crossings(through, ACROSS);
+            for (PathPlace place : places) {
                 Point p = place.point();
                 left = left == null || p.x() < left.x() ? p : left;
                 right = right == null || p.x() > right.x() ? p : right;
             }
         }
-        if (left == null || right == null) {
+        if (left == null || right == null || (piece.kind().isKimono() && left.equals(right))) {
             return Optional.empty();
         }
         return Optional.of(new Span(left, right, intakeAt(piece, y)));
+    }
+
+    private static boolean isOfSleeve(Piece piece, Edge edge) {
+        EdgeRole role = edge.role();
+        return piece.kind().isKimono()
+                && (role == EdgeRole.UNDERARM || role == EdgeRole.WRIST || role == EdgeRole.OVERARM);
     }
 
     /**

@@ -33,6 +33,10 @@ public enum EdgeRole {
     PANEL,
     /** Seam across the back between yoke and lower back. */
     YOKE,
+    /** Seam of a raglan, on front, back and sleeve alike, from the underarm to the neck. */
+    RAGLAN,
+    /** Seam over the arm of a sleeve that is cut in one with front or back, from the wrist to the shoulder point. */
+    OVERARM,
     /** Any other. */
     OTHER;
 

@@ -16,4 +16,7 @@ public record Landmark(String name, Point at) {
 
     /** The most prominent point of the shoulder blade. */
     public static final String BLADE_POINT = "shoulder blade point";
+
+    /** Where the shoulder ends in a raglan sleeve, which has no seam there. */
+    public static final String SHOULDER_POINT = "shoulder point";
 }

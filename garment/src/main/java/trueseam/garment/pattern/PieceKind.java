@@ -53,6 +53,16 @@ public enum PieceKind {
     UPPER_SLEEVE,
     /** Part of a sleeve of two pieces that lies under the arm. */
     UNDER_SLEEVE,
+    /** Front of a top with the sleeve cut in one: one seam over shoulder and arm, one under the arm that runs into the side. */
+    KIMONO_FRONT,
+    /** Back of a top with the sleeve cut in one. */
+    KIMONO_BACK,
+    /** Front that ends at a seam from the neck to the underarm; the shoulder belongs to the sleeve. */
+    RAGLAN_FRONT,
+    /** Back that ends at a seam from the neck to the underarm. */
+    RAGLAN_BACK,
+    /** Sleeve whose seams run to the neck, with the shoulder in it. */
+    RAGLAN_SLEEVE,
     /** Facing of an edge: drawn anew from the altered piece that it faces. */
     FACING,
     /** Lining of a piece that it has the outline of: it takes the same change. */
@@ -85,17 +95,19 @@ public enum PieceKind {
     }
 
     /**
-     * The piece that it is a part of, where seams divide what other garments have in one piece.
+     * The plain piece that it stands for: where seams divide what other garments have in one piece, or run elsewhere, as they do in a
+     * kimono and a raglan.
      *
-     * @return for a bodice side front the bodice front; the kind itself for an undivided piece
+     * @return for a bodice side front or a kimono front the bodice front; the kind itself for a plain piece
      */
     public PieceKind whole() {
         return switch (this) {
-            case BODICE_CENTRE_FRONT, BODICE_SIDE_FRONT -> BODICE_FRONT;
-            case BODICE_CENTRE_BACK, BODICE_SIDE_BACK, BACK_YOKE, BODICE_LOWER_BACK -> BODICE_BACK;
+            case BODICE_CENTRE_FRONT, BODICE_SIDE_FRONT, KIMONO_FRONT, RAGLAN_FRONT -> BODICE_FRONT;
+            case BODICE_CENTRE_BACK, BODICE_SIDE_BACK, BACK_YOKE, BODICE_LOWER_BACK, KIMONO_BACK, RAGLAN_BACK ->
+                BODICE_BACK;
             case SKIRT_CENTRE_FRONT, SKIRT_SIDE_FRONT -> SKIRT_FRONT;
             case SKIRT_CENTRE_BACK, SKIRT_SIDE_BACK -> SKIRT_BACK;
-            case UPPER_SLEEVE, UNDER_SLEEVE -> SLEEVE;
+            case UPPER_SLEEVE, UNDER_SLEEVE, RAGLAN_SLEEVE -> SLEEVE;
             case BODICE_FRONT,
                     BODICE_BACK,
                     SLEEVE,
@@ -115,9 +127,9 @@ public enum PieceKind {
     }
 
     /**
-     * Whether it is a part of what other garments have in one piece.
+     * Whether it stands for a plain piece and is not one: what is written for the plain piece cannot be done on it unasked.
      *
-     * @return true for panels, gores, yokes and the pieces of a two-piece sleeve
+     * @return true for panels, gores, yokes, the pieces of a two-piece sleeve, of a kimono and of a raglan
      */
     public boolean isPart() {
         return whole() != this;
@@ -160,6 +172,24 @@ public enum PieceKind {
      */
     public boolean isSleeve() {
         return whole() == SLEEVE;
+    }
+
+    /**
+     * Whether it has the sleeve cut in one with it.
+     *
+     * @return true for kimono pieces
+     */
+    public boolean isKimono() {
+        return this == KIMONO_FRONT || this == KIMONO_BACK;
+    }
+
+    /**
+     * Whether it belongs to a top whose sleeves run to the neck.
+     *
+     * @return true for the front, the back and the sleeve of a raglan
+     */
+    public boolean isRaglan() {
+        return this == RAGLAN_FRONT || this == RAGLAN_BACK || this == RAGLAN_SLEEVE;
     }
 
     /**

@@ -12,6 +12,7 @@ import org.locationtech.jts.operation.buffer.OffsetCurve;
 import trueseam.geometry.GeometryException;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
+import trueseam.geometry.Segment;
 import trueseam.geometry.Vec;
 import trueseam.geometry.polygon.Region;
 
@@ -127,7 +128,40 @@ final class ChordOffset {
             throw new GeometryException("The line beside the piece about "
                     + piece.bounds().centre() + " falls into " + outer.size() + " parts; take less.");
         }
-        return outer.get(0);
+        return withoutSlits(outer.get(0), toleranceMm);
+    }
+
+    /** Between the piece and a strip beside it a slit may stay open that is no wider than rounding: the line goes in and comes out again. */
+    private static Path withoutSlits(Path ring, double toleranceMm) {
+        List<Point> points = new ArrayList<>();
+        for (Segment s : ring.segments()) {
+            points.add(s.start());
+        }
+        int i = 0;
+        int looked = 0;
+        while (looked < points.size() && points.size() > 3) {
+            Point before = points.get(Math.floorMod(i - 1, points.size()));
+            Point here = points.get(i % points.size());
+            Point after = points.get((i + 1) % points.size());
+            if (turnsBack(before, here, after, toleranceMm)) {
+                points.remove(i % points.size());
+                i = Math.floorMod(i - 2, points.size());
+                looked = 0;
+            } else {
+                i = (i + 1) % points.size();
+                looked++;
+            }
+        }
+        return ring(points.toArray(Point[]::new));
+    }
+
+    private static boolean turnsBack(Point before, Point here, Point after, double toleranceMm) {
+        Vec in = here.minus(before);
+        Vec out = after.minus(here);
+        double shorter = Math.min(in.length(), out.length());
+        return shorter <= SPECK_MM
+                || (in.dot(out) < 0
+                        && Math.abs(in.cross(out)) <= toleranceMm / 2 * Math.max(in.length(), out.length()));
     }
 
     /** The line beside an open path, to the right. */

@@ -25,6 +25,12 @@ final class Levels {
 
     /** Where pieces of the kind have their origin: on the centre at the waist; at the underarm of a sleeve; at the crotch of a leg. */
     static Point origin(PieceKind kind, List<NamedEdge> edges) {
+        if (kind == PieceKind.RAGLAN_SLEEVE) {
+            double middle = end(edges, EdgeRole.WRIST, true)
+                    .map(e -> (leftmost(edges, EdgeRole.WRIST) + e.x()) / 2)
+                    .orElse(0.0);
+            return new Point(middle, lowest(edges, EdgeRole.RAGLAN));
+        }
         if (kind.isSleeve()) {
             Point crown = end(edges, EdgeRole.CAP, true).orElse(Point.ORIGIN);
             return new Point(crown.x(), lowest(edges, EdgeRole.CAP));
@@ -101,6 +107,12 @@ final class Levels {
                     .orElse(underarm - 1.5 * IN);
             levels.add(new Level(LevelName.BUST, bust));
         });
+        if (armhole.isEmpty()) {
+            // A kimono or a raglan: the side ends under the arm all the same.
+            edge(edges, EdgeRole.SIDE)
+                    .ifPresent(side -> levels.add(
+                            new Level(LevelName.BUST, side.path().bounds().maxY() - 0.5 * IN)));
+        }
         if (kind.isDress()) {
             double waist = edge(edges, EdgeRole.SIDE).map(Levels::narrowest).orElse(0.0);
             levels.add(new Level(LevelName.WAIST, waist));

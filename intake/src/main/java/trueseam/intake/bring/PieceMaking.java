@@ -359,6 +359,18 @@ final class PieceMaking {
     }
 
     private List<Landmark> landmarks(PieceKind kind, Piece piece) {
+        if (kind == PieceKind.RAGLAN_SLEEVE) {
+            return piece.darts().stream()
+                    .filter(d ->
+                            d instanceof Dart.EdgeDart e && piece.edge(e.edge()).role() == EdgeRole.NECK)
+                    .findFirst()
+                    .map(d -> {
+                        note("The shoulder point is taken at the tip of the dart in the neck (common practice).");
+                        return new Landmark(Landmark.SHOULDER_POINT, ((Dart.EdgeDart) d).apex());
+                    })
+                    .map(List::of)
+                    .orElse(List.of());
+        }
         if (!kind.isUpper() || !kind.isFront()) {
             return List.of();
         }

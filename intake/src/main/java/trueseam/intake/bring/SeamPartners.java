@@ -53,6 +53,8 @@ final class SeamPartners {
         partners.both("shoulder", EdgeRole.SHOULDER);
         partners.both("side", EdgeRole.SIDE);
         partners.both("inseam", EdgeRole.INSEAM);
+        partners.both("overarm", EdgeRole.OVERARM);
+        partners.both("underarm", EdgeRole.UNDERARM);
         partners.sleeves();
         partners.byLength();
         return partners.seams;
@@ -97,6 +99,8 @@ final class SeamPartners {
                     TOLD_MM,
                     "the two edges under the arm");
         }
+        raglan(sleeve, true);
+        raglan(sleeve, false);
         List<Edge> caps =
                 sleeve.edges().stream().filter(e -> e.role() == EdgeRole.CAP).toList();
         Optional<EdgeRef> front = only(EdgeRole.ARMHOLE, true);
@@ -110,6 +114,21 @@ final class SeamPartners {
                     List.of(ref(sleeve, ofBack), ref(sleeve, ofFront)),
                     CAP_TOLD_MM,
                     "the cap and the armhole that it is sewn into");
+        }
+    }
+
+    private void raglan(Piece sleeve, boolean front) {
+        String side = front ? "front" : "back";
+        Optional<EdgeRef> piece = only(EdgeRole.RAGLAN, front);
+        for (Edge edge : sleeve.edgesOf(EdgeRole.RAGLAN)) {
+            if (piece.isPresent() && edge.name().contains(side)) {
+                add(
+                        "raglan " + side,
+                        List.of(piece.get()),
+                        List.of(ref(sleeve, edge)),
+                        TOLD_MM,
+                        "the raglan seams of " + side + " and sleeve");
+            }
         }
     }
 

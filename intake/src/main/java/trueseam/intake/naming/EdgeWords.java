@@ -28,14 +28,7 @@ public record EdgeWords(String name, EdgeRole role) {
         KnownPiece.all().stream()
                 .filter(k -> k.kind() == kind)
                 .flatMap(k -> k.edges().stream())
-                .forEach(e -> {
-                    if (e.role() == EdgeRole.CAP && e.name().equals("cap")) {
-                        words.add(new EdgeWords("cap front", EdgeRole.CAP));
-                        words.add(new EdgeWords("cap back", EdgeRole.CAP));
-                    } else {
-                        words.add(new EdgeWords(e.name(), e.role()));
-                    }
-                });
+                .forEach(e -> words.addAll(Parting.words(e)));
         if (kind.isBand()) {
             EdgeRole sewn = kind == PieceKind.WAISTBAND
                     ? EdgeRole.WAIST

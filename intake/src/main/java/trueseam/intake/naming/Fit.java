@@ -23,6 +23,9 @@ record Fit(KnownPiece known, Laid laid, int first, List<Integer> counts, double 
     /** More than any shape can speak against an edge: five things, 16 each at most, in the mean. */
     private static final double SAID_OTHERWISE = 20;
 
+    /** A raglan seam has neither darts nor corners: with one in it, it is an armhole and a shoulder. */
+    private static final double CORNER_IN_A_RAGLAN = 2;
+
     /** The best way to lay the known piece on the outline, whichever stretch its first edge begins with. */
     static Optional<Fit> best(
             KnownPiece known,
@@ -79,6 +82,8 @@ record Fit(KnownPiece known, Laid laid, int first, List<Integer> counts, double 
             KnownPiece known, List<List<EdgeShape>> shapes, List<Optional<SaidStretch>> said, int n, int m) {
         double[][][] cost = new double[m][n][];
         for (int k = 0; k < m; k++) {
+            boolean raglan = known.edges().get(k).role() == EdgeRole.RAGLAN;
+            double inner = raglan ? CORNER_IN_A_RAGLAN : INNER_CORNER;
             for (int i = 0; i < n; i++) {
                 List<EdgeShape> runs = shapes.get(i);
                 cost[k][i] = new double[runs.size()];
@@ -88,7 +93,7 @@ record Fit(KnownPiece known, Laid laid, int first, List<Integer> counts, double 
                     if (other.isPresent() && !other.get().mayBe(known.edges().get(k), known)) {
                         against += SAID_OTHERWISE;
                     }
-                    cost[k][i][c] = against + known.edges().get(k).unlike(runs.get(c)) + INNER_CORNER * c;
+                    cost[k][i][c] = against + known.edges().get(k).unlike(runs.get(c)) + inner * c;
                 }
             }
         }

@@ -8,11 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.PieceKind;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Path;
-import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
 
 /**
@@ -245,7 +243,9 @@ public final class Naming {
                 agreed += other.likelier(ranked.get(0)) / all * other.fit().agrees(fit, k);
             }
             double edgeSure = agreed * Math.exp(-Math.max(0, fit.each().get(k) - 1) / 3);
-            add(edges, edge, path, edgeSure);
+            Parting.of(edge, path)
+                    .forEach(part -> edges.add(new Proposal.NamedEdge(
+                            part.words().name(), part.words().role(), part.path(), edgeSure)));
         }
         List<PieceKind> others = ranked.stream()
                 .skip(1)
@@ -262,25 +262,6 @@ public final class Naming {
                 others);
     }
 
-    /** A cap is one stretch in the drawing and two halves in the trade: it is parted at the crown, its highest point. */
-    private static void add(List<Proposal.NamedEdge> edges, KnownPiece.KnownEdge edge, Path path, double confidence) {
-        if (edge.role() != EdgeRole.CAP || !edge.name().equals("cap")) {
-            edges.add(new Proposal.NamedEdge(edge.name(), edge.role(), path, confidence));
-            return;
-        }
-        double crown = 0;
-        double top = Double.NEGATIVE_INFINITY;
-        for (double mm = 0; mm <= path.length(); mm += 0.25) {
-            Point p = path.pointAt(mm);
-            if (p.y() > top) {
-                top = p.y();
-                crown = mm;
-            }
-        }
-        edges.add(new Proposal.NamedEdge("cap front", EdgeRole.CAP, path.part(0, crown), confidence));
-        edges.add(new Proposal.NamedEdge("cap back", EdgeRole.CAP, path.part(crown, path.length()), confidence));
-    }
-
     /** What the words in a piece say of its kind. */
     private static final class Words {
 
@@ -292,7 +273,9 @@ public final class Naming {
                 "trouser", List.of("trouser", "trousers", "pant", "pants", "leg"),
                 "bodice", List.of("bodice", "blouse", "top", "shirt"),
                 "dress", List.of("dress", "tunic"),
-                "yoke", List.of("yoke"));
+                "yoke", List.of("yoke"),
+                "kimono", List.of("kimono"),
+                "raglan", List.of("raglan"));
 
         private Words() {}
 

@@ -97,7 +97,7 @@ public record SaidStretch(String name, EdgeRole role, double fromMm, double toMm
 
     /** Whether an edge that is known by its shape may be this one: by its name, or by its role where nothing in the piece has the name. */
     boolean mayBe(KnownPiece.KnownEdge edge, KnownPiece piece) {
-        boolean half = edge.name().equals("cap") && name.startsWith("cap");
+        boolean half = Parting.words(edge).stream().anyMatch(word -> word.name().equals(name));
         boolean named = piece.edges().stream().anyMatch(e -> e.name().equals(name));
         return role == EdgeRole.OTHER || edge.name().equals(name) || half || (!named && edge.role() == role);
     }

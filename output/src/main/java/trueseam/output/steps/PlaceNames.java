@@ -62,6 +62,8 @@ final class PlaceNames {
             case CROTCH -> "crotch seam";
             case PANEL -> "panel seam";
             case YOKE -> "yoke seam";
+            case RAGLAN -> "raglan seam";
+            case OVERARM -> "overarm seam";
             case OTHER -> plain(edge);
         };
     }
@@ -77,7 +79,9 @@ final class PlaceNames {
             case CAP -> side + "cap";
             case UNDERARM -> side + "underarm seam";
             case PANEL -> side + "seam";
-            case CENTRE, NECK, SHOULDER, ARMHOLE, SIDE, WAIST, HEM, WRIST, INSEAM, CROTCH, YOKE, OTHER -> plain(edge);
+            case RAGLAN -> side + "raglan seam";
+            case CENTRE, NECK, SHOULDER, ARMHOLE, SIDE, WAIST, HEM, WRIST, INSEAM, CROTCH, YOKE, OVERARM, OTHER ->
+                plain(edge);
         };
     }
 
@@ -139,9 +143,12 @@ final class PlaceNames {
     }
 
     private Optional<String> byRoles(Set<EdgeRole> meet, Edge before, Edge after) {
-        if (meet.equals(EnumSet.of(EdgeRole.ARMHOLE, EdgeRole.SIDE))) {
+        if (meet.equals(EnumSet.of(EdgeRole.ARMHOLE, EdgeRole.SIDE))
+                || meet.equals(EnumSet.of(EdgeRole.RAGLAN, EdgeRole.SIDE))
+                || meet.equals(EnumSet.of(EdgeRole.UNDERARM, EdgeRole.SIDE))) {
             return Optional.of("underarm point");
-        } else if (meet.equals(EnumSet.of(EdgeRole.ARMHOLE, EdgeRole.SHOULDER))) {
+        } else if (meet.equals(EnumSet.of(EdgeRole.ARMHOLE, EdgeRole.SHOULDER))
+                || meet.equals(EnumSet.of(EdgeRole.OVERARM, EdgeRole.SHOULDER))) {
             return Optional.of("shoulder point");
         } else if (meet.equals(EnumSet.of(EdgeRole.SHOULDER, EdgeRole.NECK))) {
             return Optional.of("neck point");
@@ -171,12 +178,22 @@ final class PlaceNames {
         Edge seam = before.role() == EdgeRole.UNDERARM ? before : after;
         String lower = seam.name().toLowerCase(Locale.ROOT);
         String side = lower.contains("front") ? "front " : lower.contains("back") ? "back " : "";
-        if (meet.equals(EnumSet.of(EdgeRole.CAP, EdgeRole.UNDERARM))) {
+        if (meet.equals(EnumSet.of(EdgeRole.CAP, EdgeRole.UNDERARM))
+                || meet.equals(EnumSet.of(EdgeRole.RAGLAN, EdgeRole.UNDERARM))) {
             return Optional.of(side + "underarm point");
         } else if (meet.equals(EnumSet.of(EdgeRole.UNDERARM, EdgeRole.WRIST))) {
             return Optional.of(side + "wrist corner");
+        } else if (meet.equals(EnumSet.of(EdgeRole.OVERARM, EdgeRole.WRIST))) {
+            return Optional.of("wrist at the overarm seam");
+        } else if (meet.equals(EnumSet.of(EdgeRole.RAGLAN, EdgeRole.NECK))) {
+            return Optional.of("neck end of the " + sidedRaglan(before.role() == EdgeRole.RAGLAN ? before : after));
         }
         return Optional.empty();
+    }
+
+    private static String sidedRaglan(Edge seam) {
+        String lower = seam.name().toLowerCase(Locale.ROOT);
+        return (lower.contains("front") ? "front " : lower.contains("back") ? "back " : "") + "raglan seam";
     }
 
     private Optional<String> dartLeg(String edge, double alongMm) {

@@ -3,7 +3,9 @@ package trueseam.output.strips;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import trueseam.garment.pattern.Edge;
+import trueseam.garment.pattern.EdgeRole;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Motion;
 import trueseam.geometry.Path;
@@ -56,8 +58,10 @@ record PartedTissue(Region region, List<Sliver> guides) {
         for (LengthChange change : changes) {
             double y = change.levelY();
             double longer = change.longerMm();
-            Region above = tissue.intersection(band(y - OVERLAP_MM, FAR_MM));
-            Region below = tissue.intersection(band(-FAR_MM, y + Math.min(longer, 0)));
+            Region sleeve = sleeveBelow(tissue, change);
+            Region above = tissue.intersection(band(y - OVERLAP_MM, FAR_MM)).union(sleeve);
+            Region below =
+                    tissue.intersection(band(-FAR_MM, y + Math.min(longer, 0))).difference(sleeve);
             Region parted = above.union(lowered(below, longer));
             for (Bounds span : spans(below, y + Math.min(longer, 0))) {
                 if (longer > 0) {
@@ -74,6 +78,19 @@ record PartedTissue(Region region, List<Sliver> guides) {
             tissue = parted;
         }
         return new PartedTissue(tissue, guides);
+    }
+
+    /** What hangs below the line of a kimono's sleeve, beside the body: it is not parted from the tissue. */
+    private static Region sleeveBelow(Region tissue, LengthChange change) {
+        Region low = tissue.intersection(band(-FAR_MM, change.levelY()));
+        Optional<Edge> waist = change.before().firstOf(EdgeRole.WAIST);
+        if (!change.before().kind().isKimono() || waist.isEmpty()) {
+            return low.difference(low);
+        }
+        Point onBody = waist.get().path().pointAt(waist.get().length() / 2);
+        return Sliver.parts(low).stream()
+                .filter(part -> !part.contains(onBody))
+                .reduce(low.difference(low), Region::union);
     }
 
     private static Region band(double low, double high) {

@@ -111,7 +111,10 @@ record Sliver(
             // Overlays can leave crumbs that have an outline only by rounding.
             if (outline.signedArea() > 0
                     && Region.faultOf(outline, TOLERANCE_MM).isEmpty()) {
-                parts.add(region.intersection(Region.withinAny(List.of(outline), 0.001)));
+                Region part = region.intersection(Region.withinAny(List.of(outline), 0.001));
+                if (!part.isEmpty()) {
+                    parts.add(part);
+                }
             }
         }
         return parts;
