@@ -10,6 +10,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.slf4j.LoggerFactory;
 import trueseam.records.RecordBook;
 import trueseam.records.trouble.RecordBookException;
@@ -81,35 +83,62 @@ public final class Worktable implements AutoCloseable {
      */
     public static Worktable open(Path data, Optional<String> recordBook, Optional<String> password, int port) {
         DataFolder folder = DataFolder.open(data);
-        RecordBook book;
+        Pages pages = pages(folder);
+        // The record book is opened while the server starts: each takes some tenths of a second.
+        CompletableFuture<RecordBook> opening = CompletableFuture.supplyAsync(() -> {
+            RecordBook book = folder.recordBook(recordBook, password, Clock.systemUTC());
+            new Shelf(book.drawer(RecordBook.SINGLE_OWNER)).list(); // the first question loads most of the classes
+            return book;
+        });
         try {
-            book = folder.recordBook(recordBook, password, Clock.systemUTC());
-        } catch (RecordBookException | ShelfException e) {
-            folder.close();
-            throw e;
-        }
-        try {
-            String secret = folder.secret();
-            Desk desk = new Desk(new Shelf(book.drawer(RecordBook.SINGLE_OWNER)));
-            Pages pages = new Pages(secret);
-            Guard guard = new Guard(secret);
-            Javalin server = Javalin.create(config -> {
-                settings(config);
-                config.routes.before(guard::headers);
-                config.routes.before(guard::check);
-                new StartScreen(desk, pages).answer(config.routes);
-                Routes routes = new Routes(config.routes, desk, pages);
-                screens().forEach(screen -> screen.answer(routes));
-                failures(config, pages);
-            });
-            server.start("127.0.0.1", port);
+            CompletableFuture<Shelf> shelf = opening.thenApply(book -> new Shelf(book.drawer(RecordBook.SINGLE_OWNER)));
+            Desk desk = new Desk(shelf::join);
+            Javalin server = served(desk, pages, port);
+            RecordBook book = opened(opening, server, folder);
             warm(desk, pages);
             return new Worktable(server, book, folder);
         } catch (io.javalin.util.JavalinBindException e) {
-            book.close();
+            opening.thenAccept(RecordBook::close).exceptionally(failed -> null).join();
             folder.close();
             throw new WorktableException(
                     "Port " + port + " of this machine is taken; name another one with --port, or 0 for any.", e);
+        }
+    }
+
+    private static Pages pages(DataFolder folder) {
+        try {
+            return new Pages(folder.secret());
+        } catch (ShelfException e) {
+            folder.close();
+            throw e;
+        }
+    }
+
+    private static Javalin served(Desk desk, Pages pages, int port) {
+        Guard guard = new Guard(pages.secret());
+        Javalin server = Javalin.create(config -> {
+            settings(config);
+            config.routes.before(guard::headers);
+            config.routes.before(guard::check);
+            new StartScreen(desk, pages).answer(config.routes);
+            Routes routes = new Routes(config.routes, desk, pages);
+            screens().forEach(screen -> screen.answer(routes));
+            failures(config, pages);
+        });
+        return server.start("127.0.0.1", port);
+    }
+
+    /** The record book, once it is open; without it there is nothing to serve. */
+    private static RecordBook opened(CompletableFuture<RecordBook> opening, Javalin server, DataFolder folder) {
+        try {
+            return opening.join();
+        } catch (CompletionException e) {
+            server.stop();
+            folder.close();
+            if (e.getCause() instanceof RuntimeException own) {
+                throw own;
+            }
+            throw e;
         }
     }
 

@@ -74,7 +74,8 @@ public final class Database implements AutoCloseable {
             Connection connection = source.getConnection();
             try {
                 Schema.SQLITE.bringUpToDate(connection, source, where);
-                return new Database(where, Jdbi.create(new OneAtATime(connection)), connection);
+                OneAtATime one = new OneAtATime(connection);
+                return new Database(where, Jdbi.create(one), one);
             } catch (SQLException | RuntimeException e) {
                 connection.close();
                 throw e;
@@ -169,7 +170,7 @@ public final class Database implements AutoCloseable {
     }
 
     /** One connection that one thread has at a time: the file has one writer, and a reader sees only what is whole. */
-    private record OneAtATime(Connection connection, ReentrantLock lock) implements ConnectionFactory {
+    private record OneAtATime(Connection connection, ReentrantLock lock) implements ConnectionFactory, AutoCloseable {
 
         OneAtATime(Connection connection) {
             this(connection, new ReentrantLock(true));
@@ -184,6 +185,17 @@ public final class Database implements AutoCloseable {
         @Override
         public void closeConnection(Connection used) {
             lock.unlock();
+        }
+
+        /** Waits for who is writing. */
+        @Override
+        public void close() throws SQLException {
+            lock.lock();
+            try {
+                connection.close();
+            } finally {
+                lock.unlock();
+            }
         }
     }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import trueseam.intake.body.EntryRules;
 import trueseam.worktable.project.ChangedElsewhereException;
@@ -21,7 +22,7 @@ public final class Desk {
     /** Undo, redo and a few open projects find their workings again. */
     private static final int WORKINGS_AT_HAND = 24;
 
-    private final Shelf shelf;
+    private final Supplier<Shelf> shelf;
     private final EntryRules rules = EntryRules.usual();
     private final Map<Project, Workings> lately = Collections.synchronizedMap(new LinkedHashMap<>(64, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -35,11 +36,11 @@ public final class Desk {
     private final Map<String, Map<Long, String>> writers = new ConcurrentHashMap<>();
 
     /**
-     * A desk over a shelf.
+     * A desk over a shelf that may still be being opened while the server starts.
      *
-     * @param shelf the shelf
+     * @param shelf gives the shelf, always the same one; waits until it is open
      */
-    public Desk(Shelf shelf) {
+    public Desk(Supplier<Shelf> shelf) {
         this.shelf = shelf;
     }
 
@@ -49,7 +50,7 @@ public final class Desk {
      * @return where projects are kept
      */
     public Shelf shelf() {
-        return shelf;
+        return shelf.get();
     }
 
     /**
@@ -69,7 +70,7 @@ public final class Desk {
      */
     public Workings workings(Project project) {
         return lately.computeIfAbsent(
-                project, p -> new Workings(p, shelf::bytes, rules, LocalDate.now(ZoneId.systemDefault())));
+                project, p -> new Workings(p, shelf()::bytes, rules, LocalDate.now(ZoneId.systemDefault())));
     }
 
     /**
@@ -84,7 +85,7 @@ public final class Desk {
      * @throws ChangedElsewhereException if another tab changed it meanwhile
      */
     public synchronized Kept change(String id, long version, String tab, UnaryOperator<Kept> how) {
-        long now = shelf.kept(id).version();
+        long now = shelf().kept(id).version();
         Map<Long, String> by = writers.computeIfAbsent(id, k -> new TreeMap<>());
         for (long v = version + 1; v <= now; v++) {
             if (tab.isEmpty() || !tab.equals(by.get(v))) {
@@ -94,7 +95,7 @@ public final class Desk {
         if (version > now) {
             throw new ChangedElsewhereException(now);
         }
-        Kept changed = shelf.change(id, now, how);
+        Kept changed = shelf().change(id, now, how);
         if (changed.version() != now) {
             by.put(changed.version(), tab);
         }
