@@ -6,6 +6,7 @@ import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.EdgeRef;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Grain;
+import trueseam.garment.pattern.Notch;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceBuilder;
@@ -35,6 +36,25 @@ public final class Bands {
     public static Pattern withWaistband(Pattern shell, double heightMm) {
         return with(
                 shell, PieceKind.WAISTBAND, "waistband", EdgeRole.WAIST, heightMm, 1, "centre front", "centre back");
+    }
+
+    /**
+     * A channel for a drawstring at the waist of a skirt or trousers: as a waistband, but with its cord in it.
+     *
+     * @param shell a skirt or trousers
+     * @param heightMm finished height, mm
+     * @return the shell with a piece {@code drawstring channel}
+     */
+    public static Pattern withChannel(Pattern shell, double heightMm) {
+        return with(
+                shell,
+                PieceKind.WAISTBAND,
+                "drawstring channel",
+                EdgeRole.WAIST,
+                heightMm,
+                1,
+                "centre front",
+                "centre back");
     }
 
     /**
@@ -105,9 +125,16 @@ public final class Bands {
                 .edge("free edge", EdgeRole.OTHER, Path.through(new Point(0, length), Point.ORIGIN), seam)
                 .grain(new Grain(new Point(heightMm / 2, 0.2 * length), new Point(heightMm / 2, 0.8 * length)));
         if (!fold.isEmpty()) {
-            band.onFold(fold);
+            band.onFold(fold).notch(sewn.word(), frontMm(shell, to), Notch.Kind.SINGLE);
         }
         return sewn(shell, band.build(), sewn.word(), to);
+    }
+
+    /** From the centre front to the side or shoulder seam, where the band has its notch. */
+    private static double frontMm(Pattern shell, List<EdgeRef> to) {
+        return shell.sewnLength(to.stream()
+                .filter(ref -> shell.piece(ref.piece()).kind().isFront())
+                .toList());
     }
 
     /** The edges that a band is sewn to; a facing or a band lies on them and is none of them. */

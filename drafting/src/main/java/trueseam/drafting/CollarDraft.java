@@ -3,6 +3,7 @@ package trueseam.drafting;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Grain;
+import trueseam.garment.pattern.Notch;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceBuilder;
 import trueseam.garment.pattern.PieceKind;
@@ -24,7 +25,7 @@ import trueseam.geometry.join.Joining;
  *           back neck   front neck
  * }</pre>
  *
- * Source: common practice, the measures from memory. It has no mark at the shoulder: a neck that is altered in front alone would move it.
+ * Its notch lies where the shoulder seam meets it. Source: common practice, the measures from memory.
  */
 final class CollarDraft {
 
@@ -63,6 +64,7 @@ final class CollarDraft {
                 .edge("outer edge", EdgeRole.OTHER, Path.through(point, top), seam)
                 .edge("centre back", EdgeRole.CENTRE, Path.through(top, Point.ORIGIN), 0)
                 .onFold("centre back")
+                .notch("neck", backMm, Notch.Kind.SINGLE)
                 .grain(new Grain(new Point(backMm / 2, 0.2 * heightMm), new Point(backMm / 2, 0.8 * heightMm)))
                 .build();
     }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -15,6 +16,7 @@ import picocli.CommandLine.Spec;
 import trueseam.app.input.InputException;
 import trueseam.app.input.Json;
 import trueseam.app.input.UnitsOption;
+import trueseam.fitting.follow.Follower;
 import trueseam.fitting.repertoire.Entry;
 import trueseam.fitting.repertoire.Family;
 import trueseam.fitting.repertoire.Repertoire;
@@ -70,6 +72,8 @@ public final class AlterationsCommand implements Callable<Integer> {
         } else {
             out.println(RepertoireText.list(entries));
             out.println();
+            out.println("By themselves follow: "
+                    + Follower.all().stream().map(Follower::name).collect(Collectors.joining(", ")) + ".");
             out.println("trueseam alterations \"NAME\" tells all about one; fit --alter \"NAME=AMOUNT\" does it.");
         }
         return 0;

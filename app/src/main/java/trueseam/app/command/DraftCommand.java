@@ -75,7 +75,8 @@ public final class DraftCommand implements Callable<Integer> {
             paramLabel = "PIECES",
             split = ",",
             description =
-                    "Small pieces too: waistband, cuffs, neckband, collar, facings or lining; several parted by commas.")
+                    "Small pieces and marks too: waistband, carriers, channel, pockets, placket, buttons, cuffs, neckband, collar,"
+                            + " facings or lining; several parted by commas.")
     private List<SmallPieces> with = List.of();
 
     @Option(names = "--out", paramLabel = "FILE", required = true, description = "The pattern SVG to write.")

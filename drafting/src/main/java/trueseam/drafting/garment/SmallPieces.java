@@ -3,8 +3,10 @@ package trueseam.drafting.garment;
 import java.util.Set;
 import trueseam.drafting.Bands;
 import trueseam.drafting.Layers;
+import trueseam.drafting.Marks;
 import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.PieceKind;
 
 /** The small pieces that can be drafted for a shell; they follow what they are sewn to. */
 public enum SmallPieces {
@@ -13,6 +15,48 @@ public enum SmallPieces {
         @Override
         public Pattern addedTo(Pattern shell) {
             return Bands.withWaistband(shell, BAND_MM);
+        }
+    },
+    /** Places of belt carriers. */
+    carriers(
+            "belt carriers on the waistband: six, as long each as the band is high and 1 in",
+            GarmentKind.SKIRT,
+            GarmentKind.TROUSERS) {
+        @Override
+        public Pattern addedTo(Pattern shell) {
+            boolean banded = shell.pieces().stream().anyMatch(piece -> piece.kind() == PieceKind.WAISTBAND);
+            return Marks.withCarriers(banded ? shell : waistband.addedTo(shell));
+        }
+    },
+    /** A channel for a drawstring. */
+    channel(
+            "a channel for a drawstring; the cord is as long as the waist and 24 in to tie",
+            GarmentKind.SKIRT,
+            GarmentKind.TROUSERS) {
+        @Override
+        public Pattern addedTo(Pattern shell) {
+            return Bands.withChannel(shell, BAND_MM);
+        }
+    },
+    /** Side pockets. */
+    pockets("slanting side pockets on the front", GarmentKind.SKIRT, GarmentKind.TROUSERS) {
+        @Override
+        public Pattern addedTo(Pattern shell) {
+            return Marks.withPockets(shell);
+        }
+    },
+    /** An opening for a zip. */
+    placket("an opening of 8 in for a zip in the side seam", GarmentKind.SKIRT, GarmentKind.TROUSERS) {
+        @Override
+        public Pattern addedTo(Pattern shell) {
+            return Marks.withPlacket(shell);
+        }
+    },
+    /** A buttoned front. */
+    buttons("a front that is buttoned, with its buttonholes", GarmentKind.BODICE, GarmentKind.DRESS) {
+        @Override
+        public Pattern addedTo(Pattern shell) {
+            return Marks.withButtons(shell);
         }
     },
     /** Straight cuffs. */

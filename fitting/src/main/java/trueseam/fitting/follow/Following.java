@@ -80,6 +80,20 @@ public final class Following {
     }
 
     /**
+     * What is marked inside pieces and bands and goes by something else than the paper under it: buttonholes, pockets, the end of a
+     * placket, belt carriers, the notch of a band where the shoulder or side seam meets it.
+     *
+     * @param original the pattern before
+     * @param altered the pattern after, trued, its bands as long as their seams
+     * @return the work on the marks; none where all are where they belong
+     */
+    public static List<PieceWork> marks(Pattern original, Pattern altered) {
+        List<PieceWork> work = new ArrayList<>(SmallMarks.work(original, altered));
+        work.addAll(BandMarks.work(original, altered));
+        return work;
+    }
+
+    /**
      * One band longer or shorter at its end: of a waistband or a collar the centre back [ND1921].
      *
      * @param band the band

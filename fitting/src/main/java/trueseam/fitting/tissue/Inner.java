@@ -7,6 +7,7 @@ import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.Grain;
 import trueseam.garment.pattern.Landmark;
 import trueseam.garment.pattern.Level;
+import trueseam.garment.pattern.Marking;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Motion;
 import trueseam.geometry.Point;
@@ -46,6 +47,14 @@ final class Inner {
                     case LEVEL ->
                         piece.levels().stream()
                                 .anyMatch(level -> level.name().word().equals(remark.name()));
+                    case MARKING ->
+                        piece.markings().stream()
+                                .anyMatch(marking -> marking.name().equals(remark.name()));
+                    case NOTCH ->
+                        piece.notches().stream()
+                                        .filter(notch -> notch.edge().equals(remark.name()))
+                                        .count()
+                                == 1;
                 };
         if (!known) {
             throw new TissueException(
@@ -125,6 +134,22 @@ final class Inner {
                 level.name(),
                 at(new Point(0, level.y())).y()
                         + anew(Step.Inside.LEVEL, level.name().word()).y());
+    }
+
+    /** A buttonhole stays square to the centre, as the grain stays upright: only its place follows the paper. */
+    Marking marking(Marking marking) {
+        Vec anew = anew(Step.Inside.MARKING, marking.name());
+        Motion motion = motionAt(marking.path().start());
+        if (marking.is(Marking.BUTTONHOLE)) {
+            Point middle = marking.path().pointAt(marking.path().length() / 2);
+            motion = Motion.slide(motion.apply(middle).minus(middle));
+        }
+        return new Marking(marking.name(), marking.path().moved(motion).moved(Motion.slide(anew)));
+    }
+
+    /** How far the notch of an edge is marked along it from where it would be. */
+    double notch(String edge) {
+        return anew(Step.Inside.NOTCH, edge).x();
     }
 
     /** How far the point of a dart is marked from where it would lie. */

@@ -43,7 +43,8 @@ final class Riders {
         }
         List<Notch> notches = new ArrayList<>();
         for (Notch notch : piece.notches()) {
-            notches.add(new Notch(notch.edge(), newPlace(notch.edge(), notch.atMm()), notch.kind()));
+            notches.add(new Notch(
+                    notch.edge(), newPlace(notch.edge(), notch.atMm()) + inner.notch(notch.edge()), notch.kind()));
         }
         List<Landmark> landmarks = new ArrayList<>();
         for (Landmark landmark : piece.landmarks()) {
@@ -55,9 +56,7 @@ final class Riders {
         }
         List<Marking> markings = new ArrayList<>();
         for (Marking marking : piece.markings()) {
-            markings.add(new Marking(
-                    marking.name(),
-                    marking.path().moved(inner.motionAt(marking.path().start()))));
+            markings.add(inner.marking(marking));
         }
         return new Piece(
                 piece.name(),

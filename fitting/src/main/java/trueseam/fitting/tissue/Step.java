@@ -168,7 +168,11 @@ public sealed interface Step {
         /** The two legs of a dart at its mouth or its widest, each so far outwards; across the grain only. The point stays. */
         DART_LEGS,
         /** A level, by its word. */
-        LEVEL
+        LEVEL,
+        /** Another line inside, such as a buttonhole; it goes as a whole. */
+        MARKING,
+        /** The only notch of an edge, by the edge's name: so far along the edge, across the grain or not. */
+        NOTCH
     }
 
     /**

@@ -162,6 +162,11 @@ public record WorkedPattern(
                 "Walk the seams", Truing.walkWork(original, worked.altered, capEaseAsked, meant::of), true, rounds);
         worked = worked.then(
                 "The band follows its seam", Following.bands(original, worked.altered, bandEase), false, rounds);
+        worked = worked.then(
+                "Buttonholes, pockets and notches go with it",
+                Following.marks(original, worked.altered),
+                false,
+                rounds);
         worked = worked.then("The facing is drawn anew", Facings.work(original, worked.altered), false, rounds);
         return worked.lined(rounds);
     }

@@ -124,7 +124,7 @@ class ComparisonTest {
 
     @Test
     void aMeasureWithoutAnAlterationIsSettledOnTheTrialGarment() {
-        Need need = byTable(GarmentKind.BODICE, Measure.ACROSS_FRONT_WIDTH, 30, 5, USUAL);
+        Need need = byTable(GarmentKind.BODICE, Measure.FRONT_WAIST_LENGTH_OVER_BUST, 30, 5, USUAL);
         assertThat(need.decision().verdict()).isEqualTo(Verdict.TRY_ON);
         assertThat(need.decision().isAltered()).isFalse();
         assertThat(need.decision().reason()).contains("trial garment");

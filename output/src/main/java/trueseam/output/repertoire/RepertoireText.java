@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trueseam.fitting.follow.Follower;
 import trueseam.fitting.repertoire.Entry;
 import trueseam.fitting.repertoire.Family;
 import trueseam.fitting.repertoire.Stay;
@@ -88,6 +89,16 @@ public final class RepertoireText {
                         .append(said)
                         .append('\n'));
             }
+        }
+        text.append("\n## What follows by itself\n\n");
+        for (Follower follower : Follower.all()) {
+            text.append("- **")
+                    .append(capital(follower.name()))
+                    .append(":** ")
+                    .append(follower.rule())
+                    .append(" (")
+                    .append(follower.source())
+                    .append(")\n");
         }
         return text.toString();
     }

@@ -310,6 +310,11 @@ public final class StepWords implements StepReader<String> {
                     + ruler.show(Math.abs(step.acrossMm()))
                     + (step.acrossMm() > 0 ? " farther from" : " nearer to") + " the other at the edge.";
         }
+        if (step.kind() == Step.Inside.NOTCH) {
+            return "Mark the notch of the " + names.edge(step.name()) + " anew, "
+                    + ruler.show(Math.abs(step.acrossMm()))
+                    + " along the edge from where it lies, at the walked place.";
+        }
         List<String> ways = new ArrayList<>();
         if (!ruler.isHidden(step.acrossMm())) {
             ways.add(ruler.show(step.acrossMm()) + " " + Outward.side(step.acrossMm()));
@@ -319,9 +324,10 @@ public final class StepWords implements StepReader<String> {
         }
         String what =
                 switch (step.kind()) {
-                    case LANDMARK -> step.name();
+                    case LANDMARK, MARKING -> step.name();
                     case DART_POINT, DART_LEGS -> "point of the " + step.name();
                     case LEVEL -> step.name() + " level";
+                    case NOTCH -> "notch of the " + names.edge(step.name());
                 };
         String legs = step.kind() == Step.Inside.DART_POINT ? " Draw its legs anew, both of one length." : "";
         return "Mark the " + what + " anew, "
