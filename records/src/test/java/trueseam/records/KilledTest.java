@@ -148,6 +148,9 @@ class KilledTest {
                             "-XX:TieredStopAtLevel=1",
                             "-XX:+UseSerialGC",
                             "-Xmx64m",
+                            // A killed program leaves its copy of the database's machine code behind: it goes with the
+                            // folder.
+                            "-Dorg.sqlite.tmpdir=" + archive.getParent(),
                             "-cp",
                             classPath,
                             Scribe.class.getName())
