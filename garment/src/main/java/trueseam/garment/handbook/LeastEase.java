@@ -51,6 +51,17 @@ public record LeastEase(Map<Place, String> words) {
         }
 
         /**
+         * Whether a garment goes round the body here.
+         *
+         * @param kind the garment
+         * @return true if it has wearing ease here
+         */
+        public boolean isRound(GarmentKind kind) {
+            return EaseTable.standard().entries().stream()
+                    .anyMatch(entry -> entry.kind() == kind && measures.contains(entry.measure()));
+        }
+
+        /**
          * The place of a measure.
          *
          * @param measure a girth
@@ -81,6 +92,9 @@ public record LeastEase(Map<Place, String> words) {
     private static final List<Line> LINES = ResourceTable.read(LeastEase.class, "least-ease.csv").stream()
             .map(LeastEase::line)
             .toList();
+
+    /** The word of the usual answer: each garment by the table of wearing ease. */
+    public static final String TABLE = "table";
 
     /** The table that ships, when nothing is chosen. */
     public static final LeastEase USUAL = new LeastEase(Map.of());
@@ -120,9 +134,9 @@ public record LeastEase(Map<Place, String> words) {
     public static Question question(Place place) {
         Map<String, Answer> answers = new LinkedHashMap<>();
         answers.put(
-                "table",
+                TABLE,
                 new Answer(
-                        "table",
+                        TABLE,
                         "the table of wearing ease",
                         "each garment by the publication that speaks of it, as the chart names it",
                         standard(place)));

@@ -80,7 +80,7 @@ public record ChartView(
 
     private static List<QuestionRow> questions(Workings workings) {
         Optional<GarmentKind> kind = workings.taken().value().map(Taken::kind);
-        List<QuestionRow> rows = new ArrayList<>(QuestionRow.leastEase(workings.project()));
+        List<QuestionRow> rows = new ArrayList<>(QuestionRow.leastEase(workings.project(), kind));
         if (kind.filter(k -> k != GarmentKind.BODICE).isPresent()) {
             rows.add(QuestionRow.hipLine(workings.project()));
         }

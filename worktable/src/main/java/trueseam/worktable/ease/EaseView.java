@@ -111,7 +111,7 @@ public record EaseView(Outcome<FitResult> fit, List<Part> parts, Optional<Shown>
                 workings.fit(),
                 parts,
                 chosen.map(profile -> shown(profile, workings.fit().get())),
-                QuestionRow.leastEase(workings.project()));
+                QuestionRow.leastEase(workings.project(), workings.fit().value().map(FitResult::kind)));
     }
 
     private static Shown shown(EaseProfile profile, FitResult fit) {

@@ -1,6 +1,8 @@
 package trueseam.worktable.page;
 
 import java.util.List;
+import java.util.Optional;
+import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.handbook.Answer;
 import trueseam.garment.handbook.BetweenSizes;
 import trueseam.garment.handbook.HipLine;
@@ -25,10 +27,12 @@ public record QuestionRow(Question question, Answer chosen, LengthFormat show) {
      * Whose least ease counts.
      *
      * @param project what was typed
-     * @return bust, waist and hip
+     * @param kind the garment, if it is known
+     * @return those of bust, waist and hip that the garment goes round
      */
-    public static List<QuestionRow> leastEase(Project project) {
+    public static List<QuestionRow> leastEase(Project project, Optional<GarmentKind> kind) {
         return List.of(LeastEase.Place.values()).stream()
+                .filter(place -> kind.map(place::isRound).orElse(true))
                 .map(place -> of(project, LeastEase.question(place)))
                 .toList();
     }
@@ -109,6 +113,9 @@ public record QuestionRow(Question question, Answer chosen, LengthFormat show) {
      * @return reason and source
      */
     public String because() {
+        if (chosen.word().equals(LeastEase.TABLE)) {
+            return MeasureWords.capital(chosen.reason()) + ".";
+        }
         return MeasureWords.capital(chosen.reason()) + ". Source: " + new EaseWords(show).full(chosen.source()) + ".";
     }
 }
