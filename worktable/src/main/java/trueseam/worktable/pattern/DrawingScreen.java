@@ -41,7 +41,18 @@ public final class DrawingScreen implements Screen {
         routes.act(
                 "pattern/drawing/read",
                 visit -> keep(
-                        visit, "Drawing: how it is read", p -> p.read(visit.field("size"), visit.field("cutting"))));
+                        visit,
+                        "Drawing: how it is read",
+                        p -> new DrawingPart(
+                                p.file(),
+                                p.fileName(),
+                                p.names(),
+                                visit.field("size"),
+                                visit.field("cutting"),
+                                visit.field("square"),
+                                visit.field("page"),
+                                visit.field("unit"),
+                                false)));
         routes.act("pattern/drawing/kind", DrawingScreen::kind);
         routes.act(
                 "pattern/drawing/name",

@@ -3,14 +3,15 @@ package trueseam.worktable.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.finding.Severity;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.pattern.EdgeRef;
 import trueseam.intake.bring.Brought;
 import trueseam.intake.bring.BroughtSeam;
-import trueseam.intake.nest.NestSize;
 import trueseam.worktable.project.DrawingPart;
 import trueseam.worktable.work.BroughtDrawing;
 import trueseam.worktable.work.Outcome;
@@ -26,6 +27,7 @@ import trueseam.worktable.work.Workings;
  * @param pieces its pieces
  * @param seams its seams
  * @param edges all edges, as seams name them
+ * @param scale what is said about its scale
  * @param doubts what is doubtful
  * @param notes what is good to know
  * @param again whether an earlier state of it is the project's pattern
@@ -34,13 +36,17 @@ public record DrawingView(
         DrawingPart part,
         String sentence,
         String problem,
-        List<NestSize> sizes,
+        List<String> sizes,
         List<PieceCard> pieces,
         List<SeamRow> seams,
         List<EdgeRef> edges,
+        List<Finding> scale,
         List<Finding> doubts,
         List<Finding> notes,
         boolean again) {
+
+    /** Where what is said about its scale stands. */
+    private static final Set<String> SCALE = Set.of("test square", "printed dimensions");
 
     /** Does not change. */
     public DrawingView {
@@ -48,6 +54,7 @@ public record DrawingView(
         pieces = List.copyOf(pieces);
         seams = List.copyOf(seams);
         edges = List.copyOf(edges);
+        scale = List.copyOf(scale);
         doubts = List.copyOf(doubts);
         notes = List.copyOf(notes);
     }
@@ -71,11 +78,21 @@ public record DrawingView(
         Outcome<BroughtDrawing> outcome = workings.brought();
         boolean again =
                 !part.confirmed() && !workings.project().pattern().file().isEmpty();
-        List<NestSize> sizes = outcome.value().map(BroughtDrawing::sizes).orElse(List.of());
+        List<String> sizes = outcome.value().map(BroughtDrawing::sizes).orElse(List.of());
         if (outcome.value().flatMap(BroughtDrawing::brought).isEmpty()) {
             String sentence = outcome.isThere() ? "" : part.file().isEmpty() ? "" : outcome.sentence();
             return new DrawingView(
-                    part, sentence, problem, sizes, List.of(), List.of(), List.of(), List.of(), List.of(), again);
+                    part,
+                    sentence,
+                    problem,
+                    sizes,
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    outcome.value().map(BroughtDrawing::findings).orElse(List.of()),
+                    List.of(),
+                    again);
         }
         Brought brought = outcome.get().brought().orElseThrow();
         LengthFormat show = workings.project().person().format();
@@ -89,17 +106,27 @@ public record DrawingView(
                 brought.pieces().stream().map(PieceCard::of).toList(),
                 brought.seams().stream().map(s -> row(s, show)).toList(),
                 edges,
-                findings(brought, false),
-                findings(brought, true),
+                brought.findings().stream()
+                        .filter(f -> SCALE.contains(f.place()))
+                        .map(f -> new Finding(f.severity(), f.place(), onScreen(f.sentence())))
+                        .toList(),
+                Stream.concat(outcome.get().findings().stream(), findings(brought, false))
+                        .toList(),
+                findings(brought, true).toList(),
                 again);
     }
 
     /** Those that tell how to answer on the command line are answered on this very screen, where they are marked. */
-    private static List<Finding> findings(Brought brought, boolean notes) {
+    private static Stream<Finding> findings(Brought brought, boolean notes) {
         return brought.findings().stream()
-                .filter(f -> (f.severity() == Severity.NOTE) == notes)
-                .filter(f -> !f.sentence().contains(" --"))
-                .toList();
+                .filter(f -> (f.severity() == Severity.NOTE) == notes && !SCALE.contains(f.place()))
+                .filter(f -> !f.sentence().contains(" --"));
+    }
+
+    /** Here a field is filled in where the command line has an option. */
+    private static String onScreen(String sentence) {
+        return sentence.replaceAll("say --test-square (\"[^\"]+\")", "write $1 into the field for the test square")
+                .replace("say what with --test-square", "write what into the field for the test square");
     }
 
     private static SeamRow row(BroughtSeam seam, LengthFormat show) {

@@ -152,7 +152,7 @@ public final class PatternScreen implements Screen {
     private static String keptDrawing(Visit visit, String name, byte[] content) {
         DrawingFiles.read(name, content, ReadChoices.NONE);
         String mark = visit.desk().shelf().keepFile(content);
-        DrawingPart drawing = new DrawingPart(mark, name, "", "", "", false);
+        DrawingPart drawing = DrawingPart.of(mark, name);
         Project with = visit.project()
                 .with(new PatternPart(
                         "drawing",

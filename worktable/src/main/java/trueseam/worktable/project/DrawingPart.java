@@ -8,9 +8,21 @@ package trueseam.worktable.project;
  * @param names what she says of its pieces, edges and seams, as a names file has it (docs/bring-in.md)
  * @param size which of the sizes drawn in it
  * @param cutting how wide the seam allowance within its lines is, where they are cutting lines
+ * @param square what its test square is to measure
+ * @param page the one page of a PDF that is meant; empty: all that belong together
+ * @param unit how long one unit of the drawing is, where she knows better than the file
  * @param confirmed whether the project's pattern is what comes of it now
  */
-public record DrawingPart(String file, String fileName, String names, String size, String cutting, boolean confirmed) {
+public record DrawingPart(
+        String file,
+        String fileName,
+        String names,
+        String size,
+        String cutting,
+        String square,
+        String page,
+        String unit,
+        boolean confirmed) {
 
     /** What is not there is empty. */
     public DrawingPart {
@@ -18,7 +30,10 @@ public record DrawingPart(String file, String fileName, String names, String siz
         fileName = fileName == null ? "" : fileName;
         names = names == null ? "" : names;
         size = size == null ? "" : size;
-        cutting = cutting == null ? "" : cutting;
+        cutting = cutting == null ? "" : cutting.strip();
+        square = square == null ? "" : square.strip();
+        page = page == null ? "" : page.strip();
+        unit = unit == null ? "" : unit.strip();
     }
 
     /**
@@ -27,7 +42,18 @@ public record DrawingPart(String file, String fileName, String names, String siz
      * @return none
      */
     public static DrawingPart empty() {
-        return new DrawingPart("", "", "", "", "", false);
+        return of("", "");
+    }
+
+    /**
+     * A drawing about which nothing is said.
+     *
+     * @param mark the shelf mark of its content
+     * @param called what it was called
+     * @return the part
+     */
+    public static DrawingPart of(String mark, String called) {
+        return new DrawingPart(mark, called, "", "", "", "", "", "", false);
     }
 
     /**
@@ -37,18 +63,7 @@ public record DrawingPart(String file, String fileName, String names, String siz
      * @return the part
      */
     public DrawingPart withNames(String other) {
-        return new DrawingPart(file, fileName, other, size, cutting, false);
-    }
-
-    /**
-     * The same read otherwise; to be confirmed anew.
-     *
-     * @param otherSize which of its sizes
-     * @param otherCutting the allowance within its lines
-     * @return the part
-     */
-    public DrawingPart read(String otherSize, String otherCutting) {
-        return new DrawingPart(file, fileName, names, otherSize, otherCutting, false);
+        return new DrawingPart(file, fileName, other, size, cutting, square, page, unit, false);
     }
 
     /**
@@ -57,6 +72,6 @@ public record DrawingPart(String file, String fileName, String names, String siz
      * @return the part
      */
     public DrawingPart right() {
-        return new DrawingPart(file, fileName, names, size, cutting, true);
+        return new DrawingPart(file, fileName, names, size, cutting, square, page, unit, true);
     }
 }

@@ -197,4 +197,63 @@ class DrawingScreenTest {
         browser.click("form.bring button");
         browser.waitForText("2. waistband");
     }
+
+    /** Printed at 96 %, as printers do that shrink to fit: the square says so, and what it is to measure makes it right. */
+    @Test
+    void aTestSquareOfTheWrongSizeIsToldAndScalesTheDrawing(Browser browser) throws IOException {
+        Path drawing = Files.writeString(
+                Files.createTempDirectory("drawings").resolve("shrunk.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='400mm' viewBox='0 0 400 400'>"
+                        + "<path d='M100 20H292V308H100Z'/><path d='M10 10H58V58H10Z'/>"
+                        + "<text x='20' y='35' font-size='6'>5 cm</text></svg>");
+        String id = browser.put(Project.named("Shrunk").with(Rosalind.measured()));
+        browser.open("/p/" + id + "/pattern");
+        bring(browser, drawing);
+        browser.waitForText("not at true scale");
+        assertThat(browser.main()).contains("48.00 by 48.00 mm").contains("into the field for the test square");
+        assertThat(browser.find("#kind-1 ~ .hint").getText()).contains("192 mm wide and 288 mm high");
+        browser.type("#drawing-square", "5 cm", Keys.TAB);
+        browser.waitForText("200 mm wide and 300 mm high");
+        browser.assertAccessible();
+        browser.picture("drawing-square");
+    }
+
+    /** Three sizes in three colours: none is brought in before one is chosen. */
+    @Test
+    void ofANestASizeIsChosenFirst(Browser browser) throws IOException {
+        StringBuilder svg = new StringBuilder(
+                "<svg xmlns='http://www.w3.org/2000/svg' width='900mm' height='500mm' viewBox='0 0" + " 900 500'>");
+        String[] colours = {"#c00000", "#00a000", "#0000c0"};
+        for (int size = 0; size < 3; size++) {
+            int more = 8 * size;
+            svg.append("<g id='size-")
+                    .append(10 + 2 * size)
+                    .append("' fill='none' stroke='")
+                    .append(colours[size])
+                    .append("'><path d='M20 20H")
+                    .append(320 + more)
+                    .append("V")
+                    .append(420 + more)
+                    .append("H20Z'/>")
+                    .append("<path d='M420 20H")
+                    .append(700 + more)
+                    .append("V")
+                    .append(400 + more)
+                    .append("H420Z'/></g>");
+        }
+        Path drawing = Files.writeString(
+                Files.createTempDirectory("drawings").resolve("nest.svg"),
+                svg.append("</svg>").toString());
+        String id = browser.put(Project.named("Nest").with(Rosalind.measured()));
+        browser.open("/p/" + id + "/pattern");
+        bring(browser, drawing);
+        browser.waitForText("The drawing holds 3 sizes");
+        assertThat(browser.all("section.piece")).isEmpty();
+        browser.assertAccessible();
+        browser.picture("drawing-nest");
+        new org.openqa.selenium.support.ui.Select(browser.find("#drawing-size")).selectByIndex(2);
+        browser.settled();
+        assertThat(browser.all("section.piece")).hasSize(2);
+        assertThat(browser.find("#kind-1 ~ .hint").getText()).contains("308 mm wide and 408 mm high");
+    }
 }
