@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import trueseam.checks.script.PythonScript;
 import trueseam.drafting.Allowances;
 import trueseam.drafting.DraftEase;
 import trueseam.drafting.DraftFigure;
@@ -64,7 +65,7 @@ class ReadByLibraryTest {
         for (int i = 0; i < PATTERNS.size(); i++) {
             Files.writeString(folder.resolve(file(i)), ApparelDxf.write(PATTERNS.get(i)));
         }
-        tables = EzDxf.run("reread.py", folder);
+        tables = PythonScript.run(ReadByLibraryTest.class, "reread.py", folder);
     }
 
     private static List<String[]> rows(int pattern, String block, String layer, String kind) {

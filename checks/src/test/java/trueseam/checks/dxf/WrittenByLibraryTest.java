@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import trueseam.checks.script.PythonScript;
 import trueseam.geometry.Bounds;
 import trueseam.intake.drawing.Caption;
 import trueseam.intake.drawing.Stroke;
@@ -37,7 +38,8 @@ class WrittenByLibraryTest {
 
     @BeforeAll
     static void letEzdxfWrite() throws IOException, InterruptedException {
-        expected = EzDxf.run("samples.py", folder).get("expected.csv");
+        expected = PythonScript.run(WrittenByLibraryTest.class, "samples.py", folder)
+                .get("expected.csv");
     }
 
     private static DxfReading read(String release) throws IOException {

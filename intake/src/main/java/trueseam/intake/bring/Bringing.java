@@ -29,6 +29,11 @@ import trueseam.intake.said.PieceCorrection;
 /** Brings a drawing in as a pattern. */
 public final class Bringing {
 
+    /** A piece has a title, a size and some hints written in it; a longer text is a page of instructions. */
+    private static final int MOST_WORDS = 100;
+
+    private static final int LONGEST_WORDS = 500;
+
     private final Drawing drawing;
     private final BringChoices choices;
     private final Corrections said;
@@ -191,8 +196,11 @@ public final class Bringing {
         }
         Stitching sewn = Stitching.of(drawing.file(), raw, told, choices, of, place(told, number), findings);
         Path stitching = marks.outline(number - 1, sewn.line());
-        List<String> words =
-                new ArrayList<>(raw.captions().stream().map(Caption::text).toList());
+        List<String> words = new ArrayList<>(raw.captions().stream()
+                .map(Caption::text)
+                .filter(text -> text.length() <= LONGEST_WORDS)
+                .limit(MOST_WORDS)
+                .toList());
         words.add(raw.label());
         List<Path> inside =
                 new ArrayList<>(raw.inside().stream().map(Stroke::path).toList());

@@ -19,6 +19,9 @@ record Legs(Point from, Point apex, Point to, List<Integer> lines) {
     private static final double LEGS_DIFFER = 0.12;
     private static final double SHORTEST_MM = 25;
 
+    /** Among more straight lines than this none are legs: it is hatching. */
+    private static final int MOST_LEGS = 500;
+
     /** How sure two lines are the legs of a dart: sure of equal ones, half sure of the most unlike that are taken (our own scale). */
     double confidence() {
         double one = from.distanceTo(apex);
@@ -28,13 +31,14 @@ record Legs(Point from, Point apex, Point to, List<Integer> lines) {
 
     static List<Legs> of(List<Path> lines) {
         List<Legs> all = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
+        boolean hatched = lines.stream().filter(Legs::isLong).count() > MOST_LEGS;
+        for (int i = 0; i < lines.size() && !hatched; i++) {
             Path line = lines.get(i);
             if (line.segments().size() == 2 && !line.isClosed()) {
                 add(all, line.start(), line.segments().get(0).end(), line.end(), List.of(i));
             }
-            for (int j = i + 1; j < lines.size(); j++) {
-                if (isStraight(line) && isStraight(lines.get(j))) {
+            for (int j = i + 1; j < lines.size() && isLong(line); j++) {
+                if (isLong(lines.get(j))) {
                     meet(all, line, lines.get(j), List.of(i, j));
                 }
             }
@@ -42,8 +46,9 @@ record Legs(Point from, Point apex, Point to, List<Integer> lines) {
         return all;
     }
 
-    private static boolean isStraight(Path line) {
-        return line.length() < 1.02 * line.start().distanceTo(line.end());
+    private static boolean isLong(Path line) {
+        return line.length() >= SHORTEST_MM
+                && line.length() < 1.02 * line.start().distanceTo(line.end());
     }
 
     private static void meet(List<Legs> all, Path a, Path b, List<Integer> places) {

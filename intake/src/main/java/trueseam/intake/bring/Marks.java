@@ -56,8 +56,9 @@ record Marks(Map<Integer, List<Mark>> marks) {
             for (Stroke stroke : found.loose()) {
                 boolean other = stroke.look().widthMm() >= BROAD_MM
                         && stroke.look().widthMm() > 2 * piece.outer().look().widthMm();
-                boolean marks = liesOn(stroke.path(), piece.outer().path()) || cuts(stroke.path(), piece);
-                if (other && stroke.path().length() > SHORTEST_MM && marks) {
+                if (other
+                        && stroke.path().length() > SHORTEST_MM
+                        && (liesOn(stroke.path(), piece.outer().path()) || cuts(stroke.path(), piece))) {
                     byLook.computeIfAbsent(stroke.look(), k -> new LinkedHashMap<>())
                             .computeIfAbsent(i, k -> new ArrayList<>())
                             .add(new Mark(stroke.look(), stroke.path()));

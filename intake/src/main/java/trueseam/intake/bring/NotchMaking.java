@@ -21,6 +21,9 @@ final class NotchMaking {
     /** Notches side by side within this are one double or triple notch: they are cut 1/4 in apart (common practice). */
     private static final double ONE_NOTCH_MM = 12;
 
+    /** Among more short lines than this none is a notch: it is hatching, or letters drawn as lines. */
+    private static final int MOST_LINES = 2000;
+
     private static final int MOST_CUTS = 3;
 
     /** How sure a short line that touches the edge is a notch, and by how much less one that hardly does (our own scale). */
@@ -43,7 +46,9 @@ final class NotchMaking {
     /** Takes short open lines at an edge, so near as its reach says, out of the lines. */
     void drawn(InnerLines lines, ToDoubleFunction<Edge> reachMm, SaidMarks said) {
         List<Path> all = lines.all();
-        for (int i = 0; i < all.size(); i++) {
+        long small =
+                all.stream().filter(line -> line.length() <= LONGEST_NOTCH_MM).count();
+        for (int i = 0; i < all.size() && small <= MOST_LINES; i++) {
             Path line = all.get(i);
             if (lines.isLeft(i) && line.length() <= LONGEST_NOTCH_MM && !line.isClosed()) {
                 List<Point> places = List.of(line.start(), line.end(), line.pointAt(line.length() / 2));

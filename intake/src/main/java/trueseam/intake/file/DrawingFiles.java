@@ -1,10 +1,13 @@
 package trueseam.intake.file;
 
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.zip.GZIPInputStream;
 import trueseam.garment.length.LengthUnit;
 import trueseam.intake.drawing.Drawing;
 import trueseam.intake.drawing.DrawingException;
@@ -18,6 +21,9 @@ import trueseam.intake.svg.SvgDrawing;
 /** Reads a drawing out of any kind of file that is known: SVG, PDF, DXF, plot (HPGL). */
 public final class DrawingFiles {
 
+    /** A drawing that is larger has pictures in it. */
+    private static final int MOST_BYTES = 20_000_000;
+
     private DrawingFiles() {}
 
     /**
@@ -30,6 +36,38 @@ public final class DrawingFiles {
      * @throws DrawingException if it cannot be read as a drawing, or a choice does not go with its kind
      */
     public static Drawing read(String name, byte[] content, ReadChoices choices) {
+        return isPacked(content)
+                ? readPlain(name, unpacked(name, content), choices)
+                : readPlain(name, content, choices);
+    }
+
+    /** Packed drawings (.svgz) begin so. Source: RFC 1952, 2.3.1. */
+    private static boolean isPacked(byte[] content) {
+        return content.length > 2 && content[0] == (byte) 0x1f && content[1] == (byte) 0x8b;
+    }
+
+    private static byte[] unpacked(String name, byte[] content) {
+        try (GZIPInputStream in = new GZIPInputStream(new ByteArrayInputStream(content))) {
+            byte[] plain = in.readNBytes(MOST_BYTES + 1);
+            if (plain.length > MOST_BYTES) {
+                throw tooLarge(name, "It unpacks to");
+            }
+            return plain;
+        } catch (IOException e) {
+            throw new DrawingException(
+                    name, "", "It is packed and cannot be unpacked; it may be cut short. Save it again, or unpacked.");
+        }
+    }
+
+    private static DrawingException tooLarge(String name, String what) {
+        return new DrawingException(
+                name,
+                "",
+                what + " more than " + MOST_BYTES / 1_000_000
+                        + " MB; take out pictures and anything else that is not the pattern.");
+    }
+
+    private static Drawing readPlain(String name, byte[] content, ReadChoices choices) {
         FileKind kind = FileKind.of(name, content);
         if (choices.unitMm().isPresent() && kind != FileKind.SVG && kind != FileKind.DXF) {
             throw new DrawingException(
@@ -64,6 +102,9 @@ public final class DrawingFiles {
     }
 
     private static String text(String name, byte[] content) {
+        if (content.length > MOST_BYTES) {
+            throw tooLarge(name, "It has");
+        }
         try {
             return StandardCharsets.UTF_8
                     .newDecoder()

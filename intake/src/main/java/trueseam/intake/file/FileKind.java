@@ -32,7 +32,7 @@ enum FileKind {
     }
 
     private static FileKind unnamed(String head) {
-        if (head.matches("(?s)\\s*(999\\s.*?\\n\\s*)*0\\s*\\n\\s*SECTION\\s.*")) {
+        if (head.matches("(?s)\\s*+(?:999[ \\t\\r]*+\\n[^\\n]*+\\n\\s*+)*+0\\s*+SECTION\\s.*")) {
             return DXF;
         }
         return head.matches("(?s)(\\x1b\\S*)?\\s*(IN|DF|SP\\d*|PU[\\d, -]*)\\s*;.*") ? PLOT : SVG;

@@ -23,6 +23,9 @@ record InnerDart(double fromMm, double toMm, Point apex) {
     /** Legs are sewn together: they differ by little. */
     private static final double LEGS_DIFFER = 0.12;
 
+    /** Among more straight lines than this none are legs: it is hatching, and every pair would have to be looked at. */
+    private static final int MOST_LEGS = 500;
+
     static List<InnerDart> of(Outline outline) {
         List<InnerDart> darts = new ArrayList<>();
         List<Path> single = new ArrayList<>();
@@ -34,7 +37,7 @@ record InnerDart(double fromMm, double toMm, Point apex) {
                 single.add(path);
             }
         }
-        for (int i = 0; i < single.size(); i++) {
+        for (int i = 0; i < single.size() && single.size() <= MOST_LEGS; i++) {
             for (int j = i + 1; j < single.size(); j++) {
                 meet(darts, outline, single.get(i), single.get(j));
             }

@@ -1,8 +1,9 @@
 package trueseam.intake.outline;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import trueseam.garment.finding.Finding;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
@@ -50,24 +51,20 @@ final class Chains {
         return new Joined(List.copyOf(chains.done), List.copyOf(chains.findings));
     }
 
+    /** Copies have their middle at one place and one length: only such lines are compared. */
     private List<Stroke> once(List<Stroke> strokes) {
         List<Stroke> once = new ArrayList<>();
+        Map<Near, List<Stroke>> byMiddle = new HashMap<>();
         int copies = 0;
-        List<Stroke> sorted = new ArrayList<>(strokes);
-        // Copies lie beside each other when ordered by length.
-        sorted.sort(Comparator.comparingDouble(s -> s.path().length()));
-        for (int i = 0; i < sorted.size(); i++) {
-            Stroke stroke = sorted.get(i);
-            boolean copy = false;
-            for (int j = i - 1;
-                    j >= 0 && stroke.path().length() - sorted.get(j).path().length() < COPY_MM && !copy;
-                    j--) {
-                copy = stroke.look().equals(sorted.get(j).look())
-                        && isCopy(stroke.path(), sorted.get(j).path());
-            }
+        for (Stroke stroke : strokes) {
+            Near near = Near.of(stroke.path());
+            boolean copy = near.around().stream()
+                    .flatMap(n -> byMiddle.getOrDefault(n, List.of()).stream())
+                    .anyMatch(other -> stroke.look().equals(other.look()) && isCopy(stroke.path(), other.path()));
             copies += copy ? 1 : 0;
             if (!copy) {
                 once.add(stroke);
+                byMiddle.computeIfAbsent(near, n -> new ArrayList<>()).add(stroke);
             }
         }
         if (copies > 0) {
@@ -76,8 +73,34 @@ final class Chains {
                     copies + (copies == 1 ? " line lies" : " lines lie")
                             + " exactly on another one; each was taken once."));
         }
-        once.sort(Comparator.comparingInt(strokes::indexOf));
         return once;
+    }
+
+    /** Middle and length of a line, in steps that are wider than two copies differ by. */
+    private record Near(long x, long y, long length) {
+
+        private static final double STEP_MM = 5 * COPY_MM;
+
+        static Near of(Path path) {
+            Point middle = path.pointAt(path.length() / 2);
+            return new Near(step(middle.x()), step(middle.y()), step(path.length()));
+        }
+
+        private static long step(double mm) {
+            return (long) Math.floor(mm / STEP_MM);
+        }
+
+        List<Near> around() {
+            List<Near> around = new ArrayList<>();
+            for (int dx = -1; dx <= 1; dx++) {
+                for (int dy = -1; dy <= 1; dy++) {
+                    for (int dl = -1; dl <= 1; dl++) {
+                        around.add(new Near(x + dx, y + dy, length + dl));
+                    }
+                }
+            }
+            return around;
+        }
     }
 
     private static boolean isCopy(Path a, Path b) {

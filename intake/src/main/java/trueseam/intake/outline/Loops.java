@@ -1,10 +1,14 @@
 package trueseam.intake.outline;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +33,9 @@ final class Loops {
     /** A direction is looked at over so much of a line: ends drawn by hand hook. */
     private static final double LOOK_MM = 2;
 
+    /** One outline within the other, taken one after the other; lines that go on giving more are no outlines but hatching. */
+    private static final int MOST_ROUNDS = 60;
+
     private final double joinMm;
 
     private Loops(double joinMm) {
@@ -46,7 +53,8 @@ final class Loops {
     static Found of(List<Stroke> strokes, double joinMm) {
         Loops loops = new Loops(joinMm);
         List<Stroke> closed = new ArrayList<>();
-        Set<Stroke> left = new java.util.LinkedHashSet<>(strokes);
+        Set<Stroke> left = same();
+        left.addAll(strokes);
         Map<String, List<Stroke>> byLook = new LinkedHashMap<>();
         for (Stroke stroke : strokes) {
             byLook.computeIfAbsent(stroke.layer() + stroke.look(), k -> new ArrayList<>())
@@ -55,8 +63,9 @@ final class Loops {
         for (List<Stroke> alike : byLook.values()) {
             loops.take(alike, closed, left);
         }
-        loops.take(new ArrayList<>(left), closed, left);
-        return new Found(closed, loops.chains(List.copyOf(left)));
+        loops.take(strokes.stream().filter(left::contains).toList(), closed, left);
+        return new Found(
+                closed, loops.chains(strokes.stream().filter(left::contains).toList()));
     }
 
     private static boolean isFlat(Stroke stroke) {
@@ -132,27 +141,34 @@ final class Loops {
         }
     }
 
+    /** A set in which only the very same line is the same: comparing long lines point by point takes long. */
+    private static Set<Stroke> same() {
+        return Collections.newSetFromMap(new IdentityHashMap<>());
+    }
+
     private void take(List<Stroke> strokes, List<Stroke> closed, Set<Stroke> left) {
         boolean found = true;
         List<Stroke> rest = new ArrayList<>(strokes);
-        while (found && !rest.isEmpty()) {
+        for (int round = 0; found && !rest.isEmpty() && round < MOST_ROUNDS; round++) {
             found = false;
+            Set<Stroke> gone = same();
             for (Collection<Way> part : parts(rest)) {
                 Optional<List<Way>> outside = outside(part);
                 Optional<Stroke> outline = outside.map(Loops::joined);
                 if (outline.isPresent() && isFlat(outline.get())) {
                     // There and back on the same way: a line drawn twice, or a mark along another line.
-                    outside.get().forEach(way -> rest.remove(way.stroke));
+                    outside.get().forEach(way -> gone.add(way.stroke));
                     found = true;
                 } else if (outside.isPresent()) {
                     closed.add(outline.get());
                     outside.get().forEach(way -> {
                         left.remove(way.stroke);
-                        rest.remove(way.stroke);
+                        gone.add(way.stroke);
                     });
                     found = true;
                 }
             }
+            rest.removeIf(gone::contains);
         }
     }
 
@@ -168,15 +184,7 @@ final class Loops {
                     place(places, grid, stroke.path().start()),
                     place(places, grid, stroke.path().end())));
         }
-        boolean pruned = true;
-        while (pruned) {
-            Map<Integer, Integer> ends = new HashMap<>();
-            for (Way way : ways) {
-                ends.merge(way.from, 1, Integer::sum);
-                ends.merge(way.to, 1, Integer::sum);
-            }
-            pruned = ways.removeIf(way -> way.from == way.to || ends.get(way.from) < 2 || ends.get(way.to) < 2);
-        }
+        ways = withoutLooseEnds(ways, places.size());
         int[] part = new int[places.size()];
         for (int i = 0; i < part.length; i++) {
             part[i] = i;
@@ -189,6 +197,46 @@ final class Loops {
             parts.computeIfAbsent(root(part, way.from), k -> new ArrayList<>()).add(way);
         }
         return parts.values();
+    }
+
+    /** A line with a loose end leads nowhere, and without it perhaps the next one does: each is looked at as often as lines meet at it. */
+    private static List<Way> withoutLooseEnds(List<Way> ways, int places) {
+        List<List<Way>> at = new ArrayList<>();
+        for (int i = 0; i < places; i++) {
+            at.add(new ArrayList<>());
+        }
+        Set<Way> gone = Collections.newSetFromMap(new IdentityHashMap<>());
+        int[] ends = new int[places];
+        for (Way way : ways) {
+            if (way.from == way.to) {
+                gone.add(way);
+            } else {
+                at.get(way.from).add(way);
+                at.get(way.to).add(way);
+                ends[way.from]++;
+                ends[way.to]++;
+            }
+        }
+        Deque<Integer> loose = new ArrayDeque<>();
+        for (int i = 0; i < places; i++) {
+            if (ends[i] == 1) {
+                loose.add(i);
+            }
+        }
+        while (!loose.isEmpty()) {
+            int place = loose.remove();
+            for (Way way : at.get(place)) {
+                if (gone.add(way)) {
+                    int other = way.from == place ? way.to : way.from;
+                    ends[place]--;
+                    ends[other]--;
+                    if (ends[other] == 1) {
+                        loose.add(other);
+                    }
+                }
+            }
+        }
+        return ways.stream().filter(way -> !gone.contains(way)).toList();
     }
 
     private static int root(int[] part, int i) {
@@ -231,7 +279,7 @@ final class Loops {
         }
         Way first = lowest(part, from);
         List<Way> walked = new ArrayList<>();
-        Set<Stroke> seen = new HashSet<>();
+        Set<Stroke> seen = same();
         Way at = first;
         while (walked.size() <= 2 * part.size()) {
             if (!seen.add(at.stroke)) {
@@ -277,9 +325,8 @@ final class Loops {
     private static Way rightmost(Way arriving, List<Way> leaving) {
         Path path = arriving.path();
         Vec back = path.pointAt(Math.max(0, path.length() - LOOK_MM)).minus(path.end());
-        List<Way> others = leaving.stream()
-                .filter(way -> !way.stroke.equals(arriving.stroke))
-                .toList();
+        List<Way> others =
+                leaving.stream().filter(way -> way.stroke != arriving.stroke).toList();
         return others.isEmpty() ? arriving : rightmost(back.angle(), others);
     }
 

@@ -1,8 +1,9 @@
 package trueseam.intake.outline;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import trueseam.geometry.Point;
 import trueseam.geometry.polygon.Region;
 import trueseam.intake.drawing.Caption;
 import trueseam.intake.drawing.Drawing;
+import trueseam.intake.drawing.DrawingException;
 import trueseam.intake.drawing.Stroke;
 
 /**
@@ -31,6 +33,18 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
 
     /** A line this near to an outline, but not on it, may be its stitching line; a wider one is another thing. */
     private static final double WIDEST_ALLOWANCE_MM = 60;
+
+    /** A nest of ten sizes of twenty pieces with both lines has 400. */
+    private static final int MOST_OUTLINES = 500;
+
+    /** No piece is wider or higher: a train has 5 m. */
+    private static final double WIDEST_MM = 20_000;
+
+    /** The outline of the largest piece, with room for scallops. */
+    private static final double LONGEST_MM = 200_000;
+
+    /** Outlines drawn as chords have some thousands. */
+    private static final int MOST_STROKES = 10_000;
 
     private static final double[] SQUARES_MM = {20, 25, 25.4, 30, 40, 50, 50.8, 76.2, 100, 101.6};
 
@@ -53,12 +67,13 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
      * @return the pieces and what was found on the way
      */
     public static Pieces of(Drawing drawing) {
-        Chains.Joined joined = Chains.of(drawing.strokes());
-        List<Finding> findings = new ArrayList<>(joined.findings());
+        List<Finding> findings = new ArrayList<>();
+        Chains.Joined joined = Chains.of(possible(drawing, findings));
+        findings.addAll(joined.findings());
         List<Double> squares = new ArrayList<>();
         List<Closed> closed = new ArrayList<>();
         for (Stroke stroke : joined.lines()) {
-            if (!stroke.path().isClosed() || Math.abs(stroke.path().signedArea()) < 1) {
+            if (!stroke.path().isClosed() || Math.abs(stroke.path().signedArea()) < 1 || !isPossible(stroke.path())) {
                 continue;
             }
             Optional<Double> square = square(stroke.path());
@@ -71,11 +86,18 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
                         stroke.path().bounds()));
             }
         }
+        if (closed.size() > MOST_OUTLINES) {
+            throw new DrawingException(
+                    drawing.file(),
+                    "",
+                    "It has " + closed.size() + " outlines of the size of pieces, and at most " + MOST_OUTLINES
+                            + " are taken; name a layer, or take out what is not the pattern.");
+        }
         closed.sort(Comparator.comparingDouble((Closed c) -> c.region.areaMm2()).reversed());
         dropFrames(closed, drawing, findings);
         dropSmall(closed, drawing, findings);
         List<RawPiece> pieces = new ArrayList<>();
-        Set<Stroke> used = new HashSet<>();
+        Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
         for (int i = 0; i < closed.size(); i++) {
             Closed outer = closed.get(i);
             if (!used.add(outer.stroke)) {
@@ -86,6 +108,33 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
         List<Stroke> loose =
                 joined.lines().stream().filter(s -> !s.path().isClosed()).toList();
         return new Pieces(pieces, loose, squares, findings);
+    }
+
+    /** The lines that a pattern can have; of others it is told how many they were. */
+    private static List<Stroke> possible(Drawing drawing, List<Finding> findings) {
+        List<Stroke> possible =
+                drawing.strokes().stream().filter(s -> isPossible(s.path())).toList();
+        int left = drawing.strokes().size() - possible.size();
+        if (left > 0) {
+            findings.add(Finding.warning(
+                    drawing.file(),
+                    String.format(
+                            Locale.ROOT,
+                            "%d of its lines are longer than %.0f m, wider than %.0f m or of more than %d strokes and were"
+                                    + " left out; if they are the pattern, say its unit.",
+                            left,
+                            LONGEST_MM / 1000,
+                            WIDEST_MM / 1000,
+                            MOST_STROKES)));
+        }
+        return possible;
+    }
+
+    private static boolean isPossible(Path path) {
+        return path.segments().size() <= MOST_STROKES
+                && path.bounds().width() <= WIDEST_MM
+                && path.bounds().height() <= WIDEST_MM
+                && path.length() <= LONGEST_MM;
     }
 
     /** What has a fiftieth of the largest outline's area is a map of the sheets or a symbol: a cuff has a twelfth. */
@@ -129,13 +178,16 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
     }
 
     private static boolean holds(Closed outer, Closed inner) {
+        if (outer.region.areaMm2() <= inner.region.areaMm2() || !outer.bounds.meets(inner.bounds, 0)) {
+            return false;
+        }
         Path line = inner.stroke.path();
         for (int i = 0; i < 8; i++) {
             if (!outer.region.contains(line.pointAt(i * line.length() / 8))) {
                 return false;
             }
         }
-        return outer.region.areaMm2() > inner.region.areaMm2();
+        return true;
     }
 
     private static RawPiece piece(

@@ -13,7 +13,7 @@ import trueseam.intake.drawing.DrawingException;
 /** Reads the elements of a file, bounded in size, depth and number; a document type is passed over and nothing that it names is read. */
 final class ElementReader {
 
-    private static final int MOST_CHARACTERS = 60_000_000;
+    private static final int MOST_CHARACTERS = 20_000_000;
     private static final int MOST_ELEMENTS = 400_000;
     private static final int DEEPEST = 200;
 

@@ -25,6 +25,9 @@ final class Shapes {
         }
     }
 
+    /** The largest outline that was seen has 80,000. */
+    private static final int MOST_CHARACTERS = 4_000_000;
+
     private Shapes() {}
 
     static boolean isShape(Element element) {
@@ -38,7 +41,7 @@ final class Shapes {
         try {
             return switch (element.name()) {
                 case "path" ->
-                    PathData.read(element.attribute("d")).stream()
+                    PathData.read(bounded(element.attribute("d"))).stream()
                             .map(Subpath::path)
                             .toList();
                 case "line" ->
@@ -72,6 +75,13 @@ final class Shapes {
         return length.getAsDouble();
     }
 
+    private static String bounded(String data) {
+        if (data.length() > MOST_CHARACTERS) {
+            throw new Unusable("it is one line of more than " + MOST_CHARACTERS + " characters; that is no pattern.");
+        }
+        return data;
+    }
+
     static String shortened(String text) {
         return text.length() <= 40 ? text : text.substring(0, 40) + "...";
     }
@@ -81,7 +91,7 @@ final class Shapes {
     }
 
     private static List<Path> points(Element element, boolean closed) {
-        Optional<List<Double>> numbers = Units.numbers(element.attribute("points"));
+        Optional<List<Double>> numbers = Units.numbers(bounded(element.attribute("points")));
         if (numbers.isEmpty() || numbers.get().size() % 2 != 0) {
             throw new Unusable("its points are not pairs of numbers.");
         }

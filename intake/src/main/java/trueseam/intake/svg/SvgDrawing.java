@@ -31,6 +31,12 @@ public final class SvgDrawing {
     /** What one use makes of another can double at every step: a drawing has so many lines at most. */
     private static final int MOST_STROKES = 200_000;
 
+    /** The same where what is doubled has no lines. */
+    private static final int MOST_STEPS = 1_000_000;
+
+    /** A drawing of so many strokes of the pen is no pattern but a picture. */
+    private static final int MOST_SEGMENTS = 1_000_000;
+
     private static final Set<String> NOT_DRAWN = Set.of(
             "defs",
             "symbol",
@@ -58,6 +64,8 @@ public final class SvgDrawing {
     private final List<Caption> captions = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private final Set<String> told = new HashSet<>();
+    private int steps;
+    private int segments;
     private double width = 100;
     private double height = 100;
 
@@ -79,8 +87,14 @@ public final class SvgDrawing {
      */
     public static Drawing read(String file, String text, OptionalDouble unitMm) {
         SvgDrawing reading = new SvgDrawing(file, ElementReader.read(file, text));
-        Affine toMm = reading.scale(unitMm);
-        reading.walkRoot(toMm);
+        try {
+            reading.walkRoot(reading.scale(unitMm));
+        } catch (GeometryException e) {
+            throw new DrawingException(
+                    file,
+                    "",
+                    "Its lines are placed farther off or made larger than any number can say: " + e.getMessage());
+        }
         return new Drawing(file, reading.strokes, reading.captions, reading.findings);
     }
 
@@ -143,6 +157,13 @@ public final class SvgDrawing {
     }
 
     private void walk(Element element, Affine placed, Map<String, String> around, String layer, int uses) {
+        if (++steps > MOST_STEPS) {
+            throw new DrawingException(
+                    file,
+                    element.place(),
+                    "Elements use one another more than " + MOST_STEPS
+                            + " times; unlink the copies in a vector editor.");
+        }
         Map<String, String> look = styles.of(element, around);
         if (NOT_DRAWN.contains(element.name())
                 || "none".equals(look.get("display"))
@@ -250,6 +271,13 @@ public final class SvgDrawing {
         }
         try {
             for (Path path : Shapes.of(element, width, height)) {
+                segments += path.segments().size();
+                if (segments > MOST_SEGMENTS) {
+                    throw new DrawingException(
+                            file,
+                            element.place(),
+                            "More than " + MOST_SEGMENTS + " strokes in its lines; that is a picture and no pattern.");
+                }
                 if (strokes.size() >= MOST_STROKES) {
                     throw new DrawingException(
                             file, element.place(), "More than " + MOST_STROKES + " lines; that is no pattern.");

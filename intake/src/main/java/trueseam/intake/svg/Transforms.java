@@ -9,7 +9,10 @@ import trueseam.geometry.convert.Affine;
 /** The attribute {@code transform}. Source: SVG 1.1, 7.6. */
 final class Transforms {
 
-    private static final Pattern ONE = Pattern.compile("\\s*,?\\s*([a-zA-Z]+)\\s*\\(([^)]*)\\)\\s*");
+    private static final Pattern ONE = Pattern.compile("\\s*+,?+\\s*+([a-zA-Z]+)\\s*\\(([^)]*)\\)\\s*");
+
+    /** Editors write a handful of steps; nobody writes a book. */
+    private static final int LONGEST = 10_000;
 
     private Transforms() {}
 
@@ -18,6 +21,9 @@ final class Transforms {
         Affine all = Affine.NONE;
         Matcher one = ONE.matcher(text);
         int at = 0;
+        if (text.length() > LONGEST) {
+            return Optional.empty();
+        }
         while (at < text.length()) {
             if (!one.find(at) || one.start() != at) {
                 return text.substring(at).isBlank() ? Optional.of(all) : Optional.empty();

@@ -34,12 +34,15 @@ final class Units {
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?");
 
+    /** No length has more characters, with room for twenty digits and an exponent. */
+    private static final int LONGEST = 60;
+
     private Units() {}
 
     /** A length in user units (px where a unit is named); of the whole for a percentage. */
     static OptionalDouble length(String text, double whole) {
         Matcher length = LENGTH.matcher(text);
-        if (!length.matches()) {
+        if (text.length() > LONGEST || !length.matches()) {
             return OptionalDouble.empty();
         }
         double number = Double.parseDouble(length.group(1));
@@ -57,7 +60,8 @@ final class Units {
     /** Whether a length names a unit that is the same everywhere. */
     static boolean isTrue(String text) {
         Matcher length = LENGTH.matcher(text);
-        return length.matches()
+        return text.length() <= LONGEST
+                && length.matches()
                 && List.of("mm", "cm", "in", "pt", "pc", "q")
                         .contains(length.group(2).toLowerCase(java.util.Locale.ROOT));
     }

@@ -1,4 +1,4 @@
-package trueseam.checks.dxf;
+package trueseam.checks.script;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,27 +11,28 @@ import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
-/** Runs a script of the test resources with Debian's Python and its ezdxf, which the script {@code check} brings. */
-final class EzDxf {
+/** Runs a script of the test resources with Debian's Python and its libraries, which the script {@code check} brings. */
+public final class PythonScript {
 
     private static final String PYTHON = "/usr/bin/python3";
 
-    private EzDxf() {}
+    private PythonScript() {}
 
     /**
      * Runs a script.
      *
-     * @param script its name in the resources of this package
+     * @param beside the class in whose package its resource lies
+     * @param script its name
      * @param folder where it reads and writes
      * @param more further arguments
      * @return the text files ending in csv that lie in the folder afterwards, by name
      * @throws IOException if a file cannot be read
      * @throws InterruptedException if the test is stopped
      */
-    static Map<String, List<String>> run(String script, Path folder, String... more)
+    public static Map<String, List<String>> run(Class<?> beside, String script, Path folder, String... more)
             throws IOException, InterruptedException {
         Path copy = folder.resolve(script);
-        try (InputStream in = EzDxf.class.getResourceAsStream(script)) {
+        try (InputStream in = beside.getResourceAsStream(script)) {
             Files.write(copy, in.readAllBytes());
         }
         List<String> command = new ArrayList<>(List.of(PYTHON, copy.toString(), folder.toString()));
@@ -46,7 +47,7 @@ final class EzDxf {
             throw new IOException(script + " did not end.");
         }
         if (process.exitValue() != 0) {
-            throw new IOException("Debian's python3-ezdxf is needed (tools/need-ezdxf installs it): " + script
+            throw new IOException("Debian's Python libraries are needed (tools/need-readers installs them): " + script
                     + " said:\n" + Files.readString(said));
         }
         Map<String, List<String>> tables = new TreeMap<>();
