@@ -33,8 +33,8 @@ final class Loops {
     /** A direction is looked at over so much of a line: ends drawn by hand hook. */
     private static final double LOOK_MM = 2;
 
-    /** One outline within the other, taken one after the other; lines that go on giving more are no outlines but hatching. */
-    private static final int MOST_ROUNDS = 60;
+    /** Outlines within each other are found one after the other; lines that must be looked at more often than this are no outlines but hatching. */
+    private static final int MOST_LOOKED = 200_000;
 
     private final double joinMm;
 
@@ -149,7 +149,7 @@ final class Loops {
     private void take(List<Stroke> strokes, List<Stroke> closed, Set<Stroke> left) {
         boolean found = true;
         List<Stroke> rest = new ArrayList<>(strokes);
-        for (int round = 0; found && !rest.isEmpty() && round < MOST_ROUNDS; round++) {
+        for (long looked = 0; found && !rest.isEmpty() && looked <= MOST_LOOKED; looked += rest.size()) {
             found = false;
             Set<Stroke> gone = same();
             for (Collection<Way> part : parts(rest)) {
@@ -300,7 +300,10 @@ final class Loops {
         double low = Double.POSITIVE_INFINITY;
         double along = 0;
         for (Way way : part) {
-            Path path = way.path();
+            Path path = way.stroke.path();
+            if (path.bounds().minY() >= low) {
+                continue;
+            }
             int n = Math.max(8, (int) Math.min(400, path.length() / 3));
             for (int i = 0; i <= n; i++) {
                 double mm = path.length() * i / n;
