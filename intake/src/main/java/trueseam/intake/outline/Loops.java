@@ -113,16 +113,15 @@ final class Loops {
 
     /** Those of the lines that meet at a place which look like just one other of them. */
     private static List<Integer> alike(List<Stroke> all, List<Integer> meeting) {
+        Map<List<Object>, List<Integer>> byLook = new LinkedHashMap<>();
         for (int i : meeting) {
-            List<Integer> same = meeting.stream()
-                    .filter(j -> all.get(j).look().equals(all.get(i).look())
-                            && all.get(j).layer().equals(all.get(i).layer()))
-                    .toList();
-            if (same.size() == 2) {
-                return same;
-            }
+            byLook.computeIfAbsent(List.of(all.get(i).look(), all.get(i).layer()), k -> new ArrayList<>())
+                    .add(i);
         }
-        return List.of();
+        return byLook.values().stream()
+                .filter(same -> same.size() == 2)
+                .findFirst()
+                .orElse(List.of());
     }
 
     private Stroke onward(Stroke a, Stroke b, Point meeting) {
