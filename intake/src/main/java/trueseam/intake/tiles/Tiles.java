@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -63,9 +64,7 @@ public final class Tiles {
         Furniture furniture = Furniture.of(tiles);
         List<Page> without = covers(tiles, furniture);
         if (!without.isEmpty()) {
-            skip(
-                    without,
-                    "without what the other pages have at their edges (frame, marks, label): a cover or an overview");
+            skip(without, "without what the other pages have (frame, marks, label): a cover or an overview");
             tiles = tiles.stream().filter(p -> !without.contains(p)).toList();
             if (tiles.size() == 1) {
                 return alone(tiles.get(0));
@@ -189,22 +188,17 @@ public final class Tiles {
     /** Pages that have nothing of what most pages have: frame, marks, label. */
     private static List<Page> covers(List<Page> tiles, Furniture furniture) {
         List<Page> bare = tiles.stream().filter(p -> !furniture.isOn(p)).toList();
-        if (!furniture.isEmpty() && bare.size() <= 0.4 * tiles.size()) {
-            return bare;
+        boolean furnished = !furniture.isEmpty() && bare.size() <= 0.4 * tiles.size();
+        Set<Page> covers = new LinkedHashSet<>(furnished ? bare : List.of());
+        List<Page> rest = tiles.stream().filter(p -> !covers.contains(p)).toList();
+        List<Labels.Found> labels = Labels.of(rest);
+        if (!labels.isEmpty()) {
+            rest.stream()
+                    .filter(page -> labels.stream()
+                            .noneMatch(found -> page.captions().stream().anyMatch(found.captions()::contains)))
+                    .forEach(covers::add);
         }
-        for (Labels.Found found : Labels.of(tiles)) {
-            List<Page> unnamed = new ArrayList<>();
-            for (int i = 0; i < tiles.size(); i++) {
-                Page page = tiles.get(i);
-                if (page.captions().stream().noneMatch(found.captions()::contains)) {
-                    unnamed.add(page);
-                }
-            }
-            if (!unnamed.isEmpty()) {
-                return unnamed;
-            }
-        }
-        return List.of();
+        return List.copyOf(covers);
     }
 
     /** Without frames, marks and labels: what comes first and meets no other page, where others do meet. */
