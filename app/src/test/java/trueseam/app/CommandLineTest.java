@@ -41,7 +41,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"bodice", "skirt", "trousers", "dress", "princess", "gored", "two-piece-sleeve", "yoke"})
+    @ValueSource(strings = {"bodice", "skirt", "trousers", "dress", "princess", "gored", "two-piece-sleeve", "yoke", "kimono", "raglan"})
     void aBodyAndADraftedPatternBecomeProvenPrintedAlteredPieces(String garment) throws Exception {
         assertThat(run("draft", garment, "--table", "misses", "--size", "14", "--out", "pattern.svg")
                         .code())
@@ -187,6 +187,27 @@ class CommandLineTest {
                 run("fit", "--body", ROSALIND.toString(), "--pattern", "bodice.svg", "--alter", "tall", "--out", "y");
         assertThat(unknown.code()).isEqualTo(2);
         assertThat(unknown.err()).contains("there is no alteration \"tall\"");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"kimono, kimono length=3/4 in", "kimono, neck=1/2 in", "raglan, raglan length=-1/2 in"})
+    void aSleeveThatIsNotSetInIsAlteredByName(String garment, String asked) throws Exception {
+        run("draft", garment, "--table", "misses", "--size", "14", "--out", "pattern.svg");
+        Ran fit = run(
+                "fit", "--body", ROSALIND.toString(), "--pattern", "pattern.svg", "--alter", asked, "--out", "fitted");
+        assertThat(fit.code()).as(fit.err()).isZero();
+        assertThat(fit.out()).contains("proofs hold");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"kimono, cap ease=1/2 in", "kimono, across back=1/2 in", "raglan, shoulder width=1/4 in"})
+    void whatASleeveThatIsNotSetInCannotTakeSaysWhatToDoInstead(String garment, String asked) throws Exception {
+        run("draft", garment, "--table", "misses", "--size", "14", "--out", "pattern.svg");
+        Ran fit = run(
+                "fit", "--body", ROSALIND.toString(), "--pattern", "pattern.svg", "--alter", asked, "--out", "fitted");
+        assertThat(fit.code()).isEqualTo(2);
+        assertThat(fit.err()).contains("is written for").contains("pin ");
+        assertThat(files()).doesNotContain("fitted/altered.svg");
     }
 
     @Test

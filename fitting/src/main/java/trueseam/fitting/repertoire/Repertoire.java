@@ -172,6 +172,9 @@ public final class Repertoire {
                 kinds.add(piece.kind());
                 kinds.add(piece.kind().whole());
             }
+            if (piece.kind().isKimono()) {
+                kinds.add(PieceKind.SLEEVE); // it is cut in one with the bodice
+            }
         }
         return kinds;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trueseam.geometry.Point;
 
 /** Points that can be asked for by place, in squares as large as the tolerance. */
@@ -32,17 +33,20 @@ final class NearPoints {
         return squares.isEmpty();
     }
 
-    boolean has(Point p) {
+    /** The nearest of the points that are within the tolerance. */
+    Optional<Point> nearest(Point p) {
+        Point nearest = null;
         for (int dx = -1; dx <= 1; dx++) {
             for (int dy = -1; dy <= 1; dy++) {
                 for (Point one : squares.getOrDefault(square(p, dx, dy), List.of())) {
-                    if (one.isNear(p, toleranceMm)) {
-                        return true;
+                    boolean nearer = nearest == null || one.distanceTo(p) < nearest.distanceTo(p);
+                    if (one.isNear(p, toleranceMm) && nearer) {
+                        nearest = one;
                     }
                 }
             }
         }
-        return false;
+        return Optional.ofNullable(nearest);
     }
 
     private Square square(Point p, int dx, int dy) {

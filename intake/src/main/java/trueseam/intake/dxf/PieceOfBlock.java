@@ -2,8 +2,10 @@ package trueseam.intake.dxf;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
@@ -14,6 +16,7 @@ import trueseam.garment.pattern.Grain;
 import trueseam.geometry.Path;
 import trueseam.geometry.PathPlace;
 import trueseam.geometry.Point;
+import trueseam.geometry.Segment;
 import trueseam.intake.apparel.ApparelNotch;
 import trueseam.intake.apparel.ApparelPiece;
 import trueseam.intake.apparel.GradePoint;
@@ -23,6 +26,9 @@ final class PieceOfBlock {
 
     /** A point marks the vertex that it lies so near to. */
     private static final double ON_VERTEX_MM = 0.1;
+
+    /** Vertices so near are one. */
+    private static final double ONE_VERTEX_MM = 1e-3;
 
     /** Without turn points a bend sharper than this is a corner: chords of a curve turn less. */
     private static final double CORNER_RAD = Math.toRadians(20);
@@ -135,11 +141,23 @@ final class PieceOfBlock {
                 || !contents.spots(ApparelLayer.CURVE_POINT).isEmpty();
     }
 
+    /** A turn point is one vertex, the nearest to it: beside a tight hollow others lie within a hair's breadth. */
+    private static Predicate<SmoothOutline.Bend> onNearest(Path drawn, NearPoints turns) {
+        Map<Point, Double> nearestMm = new HashMap<>();
+        for (Segment s : drawn.segments()) {
+            turns.nearest(s.start())
+                    .ifPresent(turn -> nearestMm.merge(turn, turn.distanceTo(s.start()), Math::min));
+        }
+        return bend -> turns.nearest(bend.at())
+                .filter(turn -> turn.distanceTo(bend.at()) <= nearestMm.getOrDefault(turn, 0.0) + ONE_VERTEX_MM)
+                .isPresent();
+    }
+
     private SmoothOutline smooth(Path drawn) {
         NearPoints turns = NearPoints.of(contents.spots(ApparelLayer.TURN_POINT), ON_VERTEX_MM);
         boolean told = cornersMarked();
         Predicate<SmoothOutline.Bend> isCorner =
-                told ? bend -> turns.has(bend.at()) : bend -> Math.abs(bend.turnRad()) > CORNER_RAD;
+                told ? onNearest(drawn, turns) : bend -> Math.abs(bend.turnRad()) > CORNER_RAD;
         SmoothOutline outline = SmoothOutline.of(drawn, isCorner, smoothMm);
         if (!told) {
             notes.say(Finding.warning(
