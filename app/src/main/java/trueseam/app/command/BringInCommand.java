@@ -17,13 +17,13 @@ import picocli.CommandLine.Spec;
 import trueseam.app.input.InputException;
 import trueseam.app.input.Json;
 import trueseam.app.input.NamesOption;
+import trueseam.app.input.NestOption;
 import trueseam.app.input.OutputFiles;
 import trueseam.app.input.Texts;
 import trueseam.app.input.UnitsOption;
 import trueseam.garment.length.Length;
 import trueseam.garment.pattern.PieceKind;
 import trueseam.intake.bring.BringChoices;
-import trueseam.intake.bring.Bringing;
 import trueseam.intake.bring.Brought;
 import trueseam.intake.drawing.Drawing;
 import trueseam.intake.dxf.RuleTable;
@@ -45,6 +45,9 @@ import trueseam.intake.tiles.TileChoices;
             "Examples:",
             "  trueseam bring-in blouse.svg --out blouse-pattern.svg",
             "  trueseam bring-in blouse.svg --write-names --out blouse-pattern.svg",
+            "  trueseam bring-in nest.svg --sizes",
+            "  trueseam bring-in nest.svg --size 14 --out blouse-pattern.svg",
+            "  trueseam bring-in nest.svg --size \"bust 14, waist 16, hip 18\" --out blouse-pattern.svg",
             "  trueseam bring-in blouse.svg --cutting-lines \"5/8 in\" --piece \"2=bodice back\" --out blouse-pattern.svg",
             "",
             "What was guessed comes on standard error. Correct it in the names file, bring the drawing in again, and cut a trial"
@@ -65,17 +68,14 @@ public final class BringInCommand implements Callable<Integer> {
                             + " .plt).")
     private Path file;
 
-    @Option(names = "--out", paramLabel = "PATTERN.svg", required = true, description = "The pattern file to write.")
+    @Option(names = "--out", paramLabel = "PATTERN.svg", description = "The pattern file to write.")
     private Path out;
 
     @Option(names = "--name", paramLabel = "TEXT", description = "The pattern's name. Default: the file's.")
     private String name = "";
 
-    @Option(
-            names = "--size",
-            paramLabel = "SIZE",
-            description = "The size that was drawn; of a DXF file in several sizes, or with --rules, the one to take.")
-    private String size = "";
+    @Mixin
+    private NestOption nest;
 
     @Option(
             names = "--rules",
@@ -155,21 +155,28 @@ public final class BringInCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
-        Brought brought = Bringing.of(
-                inSize(drawing()),
-                new BringChoices(
-                        name,
-                        size,
-                        table,
-                        cuttingLines == null ? OptionalDouble.empty() : OptionalDouble.of(length(cuttingLines)),
-                        allowance == null ? USUAL_ALLOWANCE_MM : length(allowance),
-                        kinds(),
-                        Optional.ofNullable(layer)),
-                names.read(file, err));
+        PrintWriter say = spec.commandLine().getOut();
+        Drawing drawing = inSize(drawing());
+        boolean chosen = rules != null || layer != null;
+        if (nest.list(drawing, chosen, say, units.json())) {
+            return 0;
+        }
+        if (out == null) {
+            throw new InputException(
+                    "--out is missing; say where the pattern is to be written, such as --out pattern.svg.");
+        }
+        BringChoices choices = new BringChoices(
+                name,
+                nest.size(),
+                table,
+                cuttingLines == null ? OptionalDouble.empty() : OptionalDouble.of(length(cuttingLines)),
+                allowance == null ? USUAL_ALLOWANCE_MM : length(allowance),
+                kinds(),
+                Optional.ofNullable(layer));
+        Brought brought = nest.bring(drawing, chosen, choices, names.read(file, err));
         OutputFiles files = new OutputFiles().add(out, PatternFile.write(brought.pattern()));
         String written = names.write(files, file, brought);
         files.write();
-        PrintWriter say = spec.commandLine().getOut();
         if (units.json()) {
             say.println(Json.write(BroughtJson.of(out.toString(), brought)));
             return 0;
@@ -190,7 +197,8 @@ public final class BringInCommand implements Callable<Integer> {
     private Drawing inSize(Drawing drawing) {
         return rules == null
                 ? drawing
-                : Grading.inSize(drawing, RuleTable.read(rules.getFileName().toString(), Texts.read(rules)), size);
+                : Grading.inSize(
+                        drawing, RuleTable.read(rules.getFileName().toString(), Texts.read(rules)), nest.size());
     }
 
     private Drawing drawing() {

@@ -63,6 +63,13 @@ final class NestDrawing {
     private final boolean shared;
     private final double allowanceMm;
     private final StringBuilder text = new StringBuilder();
+    private boolean atUnderarm;
+
+    /** The same, upper pieces laid together at the underarm point instead of the centre. */
+    NestDrawing atUnderarm() {
+        atUnderarm = true;
+        return this;
+    }
 
     NestDrawing(Garment garment, List<String> sizes, By by, Named named, boolean shared, double allowanceMm) {
         this.sizes = sizes;
@@ -102,7 +109,15 @@ final class NestDrawing {
     Motion place(String size, Piece piece) {
         Piece largest = drafted.get(sizes.get(sizes.size() - 1)).piece(piece.name());
         Vec at = laid.get(piece.name());
-        return Motion.slide(new Vec(at.x(), at.y() + zero(largest) - zero(piece)));
+        Vec slid = new Vec(at.x(), at.y() + zero(largest) - zero(piece));
+        if (atUnderarm && piece.kind().isUpper()) {
+            slid = new Vec(at.x(), at.y()).plus(underarm(largest).minus(underarm(piece)));
+        }
+        return Motion.slide(slid);
+    }
+
+    private static Point underarm(Piece piece) {
+        return piece.firstOf(EdgeRole.ARMHOLE).orElseThrow().path().start();
     }
 
     String svg() {

@@ -47,6 +47,17 @@ public final class PieceBuilder {
     }
 
     /**
+     * Calls it otherwise.
+     *
+     * @param pieceName unique in its pattern
+     * @return this builder
+     */
+    public PieceBuilder called(String pieceName) {
+        name = pieceName;
+        return this;
+    }
+
+    /**
      * Says how many are cut.
      *
      * @param count how many of it in all

@@ -40,4 +40,24 @@ public record BringChoices(
     public static BringChoices usual(double allowanceMm) {
         return new BringChoices("", "", "", OptionalDouble.empty(), allowanceMm, Map.of(), Optional.empty());
     }
+
+    /**
+     * The same in a size.
+     *
+     * @param name the size
+     * @return these choices with it
+     */
+    public BringChoices withSize(String name) {
+        return new BringChoices(this.name, name, table, cutAllowanceMm, allowanceMm, kinds, layer);
+    }
+
+    /**
+     * The same with kinds that are known from elsewhere.
+     *
+     * @param known the kind of a piece by its place in the drawing
+     * @return these choices with them in place of her own
+     */
+    public BringChoices withKinds(Map<Integer, PieceKind> known) {
+        return new BringChoices(name, size, table, cutAllowanceMm, allowanceMm, known, layer);
+    }
 }

@@ -230,7 +230,8 @@ public final class Bringing {
                 List.of(),
                 Sure.proposed("", 0),
                 Sure.proposed(1, 0),
-                List.of());
+                List.of(),
+                Upright.AS_DRAWN);
     }
 
     private static String place(Optional<ApparelPiece> told, int number) {

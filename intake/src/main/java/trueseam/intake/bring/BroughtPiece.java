@@ -29,6 +29,7 @@ import trueseam.intake.said.MarkSaid;
  * @param fold the edge on the fold; an empty text if none is
  * @param cut how many are cut
  * @param marks what was taken for darts and notches, and what was said not to be
+ * @param lies how it came to lie upright
  */
 public record BroughtPiece(
         int number,
@@ -44,7 +45,8 @@ public record BroughtPiece(
         List<BroughtEdge> edges,
         Sure<String> fold,
         Sure<Integer> cut,
-        List<BroughtMark> marks) {
+        List<BroughtMark> marks,
+        Upright lies) {
 
     /** Does not change. */
     public BroughtPiece {

@@ -136,7 +136,8 @@ final class PieceMaking {
                 chain.edges().stream().map(e -> brought(e, chain)).toList(),
                 fold,
                 cut,
-                marks.found());
+                marks.found(),
+                upright);
     }
 
     private BroughtEdge brought(NamedEdge edge, NamedChain chain) {

@@ -18,7 +18,7 @@ import trueseam.intake.naming.Proposal;
  * @param mirrored whether it is laid on its other face first
  * @param motion how it is then turned and shifted
  */
-record Upright(boolean mirrored, Motion motion) {
+public record Upright(boolean mirrored, Motion motion) {
 
     /** As it lies in the drawing. */
     static final Upright AS_DRAWN = new Upright(false, Motion.NONE);
@@ -72,8 +72,13 @@ record Upright(boolean mirrored, Motion motion) {
         return mirrored ? Mirror.of(p) : p;
     }
 
-    /** Where a line that lies so was drawn. */
-    Path undone(Path lying) {
+    /**
+     * Where a line that lies so was drawn.
+     *
+     * @param lying a line of the piece
+     * @return the line in the drawing
+     */
+    public Path undone(Path lying) {
         Path back = lying.moved(motion.inverse());
         return mirrored ? Mirror.of(back) : back;
     }

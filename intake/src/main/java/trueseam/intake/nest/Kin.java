@@ -17,6 +17,9 @@ import java.util.TreeSet;
  */
 record Kin(List<Ring> rings, List<List<Ring>> sizes) {
 
+    /** The largest of a nest has more than the smallest by this at least; two tracings of one outline differ by less. */
+    private static final double GROWS = 1.005;
+
     private static Kin of(List<Ring> rings) {
         return new Kin(
                 rings,
@@ -86,7 +89,12 @@ record Kin(List<Ring> rings, List<List<Ring>> sizes) {
         return true;
     }
 
+    /** Those that differ: a piece that is the same in every size, or filled and drawn round, tells nothing. */
     static Collection<Kin> several(Collection<Kin> all) {
-        return all.stream().filter(k -> k.sizes.size() > 1).toList();
+        return all.stream()
+                .filter(k -> k.sizes.size() > 1
+                        && k.rings.get(k.rings.size() - 1).areaMm2()
+                                > GROWS * k.rings.get(0).areaMm2())
+                .toList();
     }
 }

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import trueseam.garment.finding.Finding;
+import trueseam.intake.apparel.ApparelPiece;
+import trueseam.intake.apparel.ApparelPieces;
 import trueseam.intake.drawing.Caption;
 import trueseam.intake.drawing.Drawing;
 import trueseam.intake.drawing.DrawingException;
@@ -129,6 +131,13 @@ public final class Nest {
                 .filter(l -> l.size().equals(size))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no size of this nest: " + size));
+        if (told == ToldBy.BLOCKS) {
+            List<ApparelPiece> pieces = drawing.apparel().pieces().stream()
+                    .filter(p -> p.size().isBlank() || p.size().equals(size.name()))
+                    .toList();
+            ApparelPieces apparel = new ApparelPieces(drawing.apparel().style(), pieces);
+            return new Drawing(drawing.file(), drawing.strokes(), drawing.captions(), drawing.findings(), apparel);
+        }
         List<SizeLines> others = lines.stream().filter(l -> !l.equals(own)).toList();
         List<Stroke> common = shared.stream().filter(s -> own.takes(s, others)).toList();
         List<Caption> words = drawing.captions().stream()

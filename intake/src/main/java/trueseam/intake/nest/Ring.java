@@ -37,7 +37,7 @@ record Ring(String style, Stroke stroke, Region region, Bounds bounds) {
     private static final double SHARED_AREA = 0.8;
 
     /** Two sizes of a nest that lie next to each other differ in area by less. */
-    private static final double AREA_RATIO = 0.55;
+    private static final double AREA_RATIO = 0.75;
 
     static List<Ring> of(String style, List<Stroke> strokes) {
         List<Ring> rings = new ArrayList<>();
@@ -142,7 +142,13 @@ record Ring(String style, Stroke stroke, Region region, Bounds bounds) {
         double most = Math.max(areaMm2(), other.areaMm2());
         return bounds.meets(other.bounds, 0)
                 && least > AREA_RATIO * most
+                && isRectangle() == other.isRectangle()
                 && region.intersection(other.region).areaMm2() > SHARED_AREA * least;
+    }
+
+    /** Guides are drawn as rectangles round a piece; a band is a rectangle in every size. */
+    private boolean isRectangle() {
+        return areaMm2() > 0.999 * bounds.width() * bounds.height();
     }
 
     /**

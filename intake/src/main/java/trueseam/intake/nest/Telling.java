@@ -47,6 +47,9 @@ final class Telling {
     }
 
     Nest nest() {
+        if (!drawing.apparel().pieces().isEmpty()) {
+            return byBlocks();
+        }
         Optional<Nest> byName = byLayerName();
         if (byName.isPresent()) {
             return byName.get();
@@ -71,7 +74,31 @@ final class Telling {
                 return byStyle.get();
             }
         }
-        return byNesting().orElseGet(() -> new Nest(drawing, ToldBy.NOTHING, List.of(), List.of(), List.of()));
+        return byNesting().orElseGet(this::oneSize);
+    }
+
+    private Nest oneSize() {
+        return new Nest(drawing, ToldBy.NOTHING, List.of(), List.of(), List.of());
+    }
+
+    /** What the file says goes before what its lines look like: pieces of all sizes may well be drawn at one place. */
+    private Nest byBlocks() {
+        List<String> names = drawing.apparel().sizes().stream()
+                .filter(s -> !s.isBlank())
+                .sorted(Comparator.comparingDouble(
+                        s -> SizeWord.of(s).map(SizeWord::rank).orElse(0.0)))
+                .toList();
+        if (names.size() < 2) {
+            return oneSize();
+        }
+        List<SizeLines> sizes = names.stream()
+                .map(name -> new SizeLines(
+                        new NestSize(name, "pieces that the file calls size " + name, BY_LAYER_NAME),
+                        List.of(),
+                        List.of(),
+                        Set.of()))
+                .toList();
+        return new Nest(drawing, ToldBy.BLOCKS, sizes, List.of(), List.of());
     }
 
     // --- layers that are called by their size

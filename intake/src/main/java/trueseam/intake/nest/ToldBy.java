@@ -14,6 +14,8 @@ public enum ToldBy {
     WIDTH("line width"),
     /** Colour, dashes and width together. */
     LOOK("colour and dashes together"),
+    /** The file itself says the size of every piece, as the apparel convention of DXF files does. */
+    BLOCKS("what the file says of each piece"),
     /** Nothing but that each outline lies round the next. */
     NESTING("nothing but that each outline lies round the next"),
     /** There is one size only. */
