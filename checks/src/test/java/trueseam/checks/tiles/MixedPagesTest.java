@@ -15,6 +15,8 @@ import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Path;
 import trueseam.geometry.Segment;
@@ -82,10 +84,15 @@ class MixedPagesTest {
         return Drawn.lines(TiledPrintsTest.garment("trousers", "14"));
     }
 
-    @Test
-    void anOverviewInAFrameLikeTheOthersButWithoutALabelIsLeftOut() throws IOException {
+    @ParameterizedTest
+    @EnumSource(
+            value = TileStyle.Label.class,
+            names = {"NONE", "LETTER_ROW"})
+    void anOverviewInAFrameLikeTheOthersIsLeftOut(TileStyle.Label label) throws IOException {
         List<Stroke> lines = trousers();
-        byte[] pdf = with(TiledPrint.of(LABELLED, lines), document -> {
+        TileStyle style = new TileStyle(
+                "frames", 210, 297, 10, 0, true, TileStyle.Marks.HALF_DIAMONDS, label, true, true, false, false, 0);
+        byte[] pdf = with(TiledPrint.of(style, lines), document -> {
             PDPage page = new PDPage(new PDRectangle(210 * POINT, 297 * POINT));
             first(document, page);
             try (PDPageContentStream content = new PDPageContentStream(document, page)) {

@@ -2,12 +2,16 @@ package trueseam.intake.pdf;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import trueseam.garment.finding.Finding;
 import trueseam.geometry.GeometryException;
 import trueseam.intake.drawing.Drawing;
@@ -43,12 +47,13 @@ public final class PdfDrawing {
      *     together
      */
     public static PdfReading read(String file, byte[] content, int page, TileChoices choices) {
-        List<Page> pages = pages(file, content, page);
+        Set<String> off = new TreeSet<>();
+        List<Page> pages = pages(file, content, page, off);
         if (pages.stream().noneMatch(p -> !p.lines().isEmpty())) {
             throw nothing(file, pages, page);
         }
         if (page > 0) {
-            return new PdfReading(drawing(file, Tiles.of(file, pages, TileChoices.NONE), pages), List.of());
+            return new PdfReading(drawing(file, Tiles.of(file, pages, TileChoices.NONE), pages, off), List.of());
         }
         if (pages.stream().noneMatch(Page::hasLines)) {
             throw nothing(file, pages, page);
@@ -63,10 +68,10 @@ public final class PdfDrawing {
                     other.captions(),
                     List.of()));
         }
-        return new PdfReading(drawing(file, together, pages), others);
+        return new PdfReading(drawing(file, together, pages, off), others);
     }
 
-    private static Drawing drawing(String file, Together together, List<Page> pages) {
+    private static Drawing drawing(String file, Together together, List<Page> pages, Set<String> off) {
         List<Finding> findings = new ArrayList<>();
         List<Page> part =
                 pages.stream().filter(p -> !together.skipped().contains(p)).toList();
@@ -74,6 +79,17 @@ public final class PdfDrawing {
             findings.add(Finding.note(
                     part.size() == 1 ? "page " + part.get(0).number() : "pages",
                     "Pictures and shadings among the lines have no lines and were left out."));
+        }
+        List<String> hidden = off.stream()
+                .filter(name -> together.strokes().stream()
+                        .anyMatch(s -> List.of(s.layer().split("[/+]")).contains(name)))
+                .limit(10)
+                .toList();
+        if (!hidden.isEmpty()) {
+            findings.add(Finding.warning(
+                    "layers",
+                    "Layers that are switched off in the file are in the drawing all the same: "
+                            + String.join(", ", hidden) + "; choose by --layer."));
         }
         findings.addAll(together.findings());
         return new Drawing(file, together.strokes(), together.captions(), findings);
@@ -99,7 +115,7 @@ public final class PdfDrawing {
                         + " --paper-only.");
     }
 
-    private static List<Page> pages(String file, byte[] content, int page) {
+    private static List<Page> pages(String file, byte[] content, int page, Set<String> off) {
         try (PDDocument document = Loader.loadPDF(content)) {
             int count = document.getNumberOfPages();
             if (page > count) {
@@ -109,6 +125,7 @@ public final class PdfDrawing {
                 throw new DrawingException(
                         file, "", "It has " + count + " pages, more than any pattern; choose one with --page.");
             }
+            off.addAll(switchedOff(document));
             List<Page> pages = new ArrayList<>();
             int strokes = 0;
             for (int number = Math.max(1, page); number <= (page == 0 ? count : page); number++) {
@@ -130,6 +147,19 @@ public final class PdfDrawing {
                     file,
                     "",
                     "This is no PDF that can be read: it may be cut short. Open it in a viewer and save it again.");
+        }
+    }
+
+    private static List<String> switchedOff(PDDocument document) {
+        try {
+            PDOptionalContentProperties layers = document.getDocumentCatalog().getOCProperties();
+            return layers == null
+                    ? List.of()
+                    : Arrays.stream(layers.getGroupNames())
+                            .filter(name -> name != null && !name.isEmpty() && !layers.isGroupEnabled(name))
+                            .toList();
+        } catch (RuntimeException e) {
+            return List.of(); // a list of layers that cannot be read: their lines are there all the same
         }
     }
 

@@ -98,18 +98,37 @@ public final class Tiles {
         Arrangement laid = choices.layout().isPresent()
                 ? said(arranger, tiles, choices.layout().get())
                 : arranger.found(labels).orElseThrow(() -> unknown(tiles, arranger.nearest(labels)));
-        List<Page> lone = choices.layout().isPresent() ? List.of() : overviews(laid, tiles, furniture);
+        List<Page> lone = choices.layout().isPresent() ? List.of() : first(laid, tiles, furniture);
         if (!lone.isEmpty()) {
             skip(lone, "first, and meeting no other page: a cover or an overview");
-            List<Page> rest = tiles.stream().filter(p -> !lone.contains(p)).toList();
-            return rest.size() == 1 ? alone(rest.get(0)) : together(rest, Furniture.of(rest));
+            return without(lone, tiles);
         }
         Set<Caption> words = new HashSet<>(Sheet.edgeWords(leaves));
         labels.forEach(l -> words.addAll(l.captions()));
         Sheet.Laid sheet = Sheet.of(leaves, edges, laid, words, furniture);
         Joints.Joined joined = Joints.of(sheet.parts());
+        List<Page> small = choices.layout().isPresent() ? List.of() : overviews(laid, leaves, joined);
+        if (!small.isEmpty()) {
+            skip(small, "the pattern at a small scale, an overview");
+            return without(small, tiles);
+        }
         tell(laid, tiles, joined);
         return new Together(joined.strokes(), sheet.captions(), findings, skipped);
+    }
+
+    private Together without(List<Page> left, List<Page> tiles) {
+        List<Page> rest = tiles.stream().filter(p -> !left.contains(p)).toList();
+        return rest.size() == 1 ? alone(rest.get(0)) : together(rest, Furniture.of(rest));
+    }
+
+    /** Of the pages that meet no other: those that show all once more, small. */
+    private static List<Page> overviews(Arrangement laid, List<Leaf> leaves, Joints.Joined joined) {
+        return laid.blocks().stream()
+                .filter(block -> block.size() == 1 && laid.blocks().size() > 1)
+                .map(block -> leaves.get(block.keySet().iterator().next()))
+                .filter(leaf -> Overview.isOne(leaf, joined.strokes()))
+                .map(Leaf::page)
+                .toList();
     }
 
     private Together alone(Page page) {
@@ -202,7 +221,7 @@ public final class Tiles {
     }
 
     /** Without frames, marks and labels: what comes first and meets no other page, where others do meet. */
-    private static List<Page> overviews(Arrangement laid, List<Page> tiles, Furniture furniture) {
+    private static List<Page> first(Arrangement laid, List<Page> tiles, Furniture furniture) {
         if (!furniture.isEmpty() || laid.met().met() == 0) {
             return List.of();
         }

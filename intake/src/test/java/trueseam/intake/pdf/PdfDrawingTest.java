@@ -27,6 +27,7 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentMembershipDictionary;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.apache.pdfbox.util.Matrix;
 import org.junit.jupiter.api.Test;
 import trueseam.intake.drawing.Caption;
@@ -160,6 +161,25 @@ class PdfDrawingTest {
         });
         assertThat(read("sheet.pdf", content, 0).strokes().stream().map(Stroke::layer))
                 .containsExactly("size 14/front", "front", "size 14+front", "");
+    }
+
+    @Test
+    void aLayerThatIsSwitchedOffIsReadAndTold() throws IOException {
+        byte[] content = pdf(1, 1, (document, page) -> {
+            PDOptionalContentProperties layers = new PDOptionalContentProperties();
+            PDOptionalContentGroup off = new PDOptionalContentGroup("size 16");
+            layers.addGroup(off);
+            layers.setGroupEnabled(off, false);
+            document.getDocumentCatalog().setOCProperties(layers);
+            page.beginMarkedContent(COSName.OC, off);
+            line(page, 10);
+            page.endMarkedContent();
+            line(page, 20);
+        });
+        Drawing drawing = read("sheet.pdf", content, 0);
+        assertThat(drawing.strokes()).hasSize(2);
+        assertThat(drawing.findings())
+                .anyMatch(f -> f.place().equals("layers") && f.sentence().contains("size 16"));
     }
 
     private static void line(PDPageContentStream page, float y) throws IOException {
