@@ -327,8 +327,9 @@ final class Loops {
     private static Way rightmost(Way arriving, List<Way> leaving) {
         Path path = arriving.path();
         Vec back = path.pointAt(Math.max(0, path.length() - LOOK_MM)).minus(path.end());
-        List<Way> others =
-                leaving.stream().filter(way -> way.stroke != arriving.stroke).toList();
+        List<Way> others = leaving.stream()
+                .filter(way -> !(way.to == arriving.from && way.stroke.equals(arriving.stroke)))
+                .toList();
         return others.isEmpty() ? arriving : rightmost(back.angle(), others);
     }
 

@@ -41,6 +41,9 @@ record SaidSize(String text, List<Size> sizes, boolean named) {
      */
     record Size(double acrossMm, double upMm, double exactMm) {}
 
+    /** A longer text says other things too. */
+    private static final int LONGEST = 80;
+
     /** Does not change. */
     SaidSize {
         sizes = List.copyOf(sizes);
@@ -48,6 +51,9 @@ record SaidSize(String text, List<Size> sizes, boolean named) {
 
     /** Reads a text that names a size and hardly anything else; nothing where it says other things, such as an allowance. */
     static Optional<SaidSize> of(String text) {
+        if (text.length() > LONGEST) {
+            return Optional.empty();
+        }
         boolean named = NAMED.matcher(text).find();
         String rest = LENGTH.matcher(PAIR.matcher(text).replaceAll(" ")).replaceAll(" ");
         boolean whole = FILLING.matcher(rest).replaceAll("").isEmpty();
@@ -66,9 +72,7 @@ record SaidSize(String text, List<Size> sizes, boolean named) {
             sizes.add(new Size(mm, mm, exact(lengths.group(1)) * unit));
         }
         sizes.removeIf(s -> !(s.acrossMm > 1 && s.upMm > 1));
-        return sizes.isEmpty() || !(whole || named) || text.length() > 80
-                ? Optional.empty()
-                : Optional.of(new SaidSize(text, sizes, named));
+        return sizes.isEmpty() || !(whole || named) ? Optional.empty() : Optional.of(new SaidSize(text, sizes, named));
     }
 
     private static double unitMm(String unit) {

@@ -19,6 +19,9 @@ final class Squares {
 
     private static final double CORNER_MM = 0.3;
 
+    /** So many level or upright lines of a square's size are hatching, and no test square is to be found among them. */
+    private static final int MOST_LINES = 500;
+
     private Squares() {}
 
     /** Every one, whatever its proportions; see {@link #isSquare}. */
@@ -60,7 +63,7 @@ final class Squares {
                         && isNear(f.minY(), box.minY())
                         && isNear(f.maxX(), box.maxX())
                         && isNear(f.maxY(), box.maxY()));
-        if (!known) {
+        if (!known && found.size() < MOST_LINES) {
             found.add(box);
         }
     }
@@ -72,6 +75,9 @@ final class Squares {
     /** Two level lines one above the other whose ends two upright ones join. */
     private static List<Bounds> ofLines(List<Bounds> level, List<Bounds> upright) {
         List<Bounds> found = new ArrayList<>();
+        if (level.size() > MOST_LINES || upright.size() > MOST_LINES) {
+            return found;
+        }
         for (Bounds low : level) {
             for (Bounds high : level) {
                 boolean above = high.minY() - low.minY() >= LEAST_MM
