@@ -41,7 +41,19 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"bodice", "skirt", "trousers", "dress", "princess", "gored", "two-piece-sleeve", "yoke", "kimono", "raglan"})
+    @ValueSource(
+            strings = {
+                "bodice",
+                "skirt",
+                "trousers",
+                "dress",
+                "princess",
+                "gored",
+                "two-piece-sleeve",
+                "yoke",
+                "kimono",
+                "raglan"
+            })
     void aBodyAndADraftedPatternBecomeProvenPrintedAlteredPieces(String garment) throws Exception {
         assertThat(run("draft", garment, "--table", "misses", "--size", "14", "--out", "pattern.svg")
                         .code())

@@ -20,6 +20,7 @@ import trueseam.geometry.PathPlace;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
 import trueseam.geometry.join.Joining;
+import trueseam.geometry.join.LengthOutOfReachException;
 
 /**
  * Lengthens or shortens a piece at a line across the grain: all below the line slides along the grain, and the edges that
@@ -175,10 +176,29 @@ final class SlideAtLine {
     private JoinForm form(Crossing crossing, double growthMm) {
         // An upright line cannot be drawn fuller without a bend; where its partner leans, the seam's proof tells the
         // difference.
-        return crossing.upright()
-                ? JoinForm.STRAIGHT
-                : JoinForm.curveOfLength(
-                        Direction.AS_DRAWN, Direction.AS_DRAWN, crossing.gap().lengthMm() + growthMm);
+        if (crossing.upright()) {
+            return JoinForm.STRAIGHT;
+        }
+        // On a short side a line may not bend as full as its partner asks: it is drawn gently then, and the walking
+        // takes the rest.
+        double growth = isReachable(crossing, growthMm) ? growthMm : crossing.growthMm();
+        return JoinForm.curveOfLength(
+                Direction.AS_DRAWN, Direction.AS_DRAWN, crossing.gap().lengthMm() + growth);
+    }
+
+    private boolean isReachable(Crossing crossing, double growthMm) {
+        Path path = crossing.edge().path();
+        Stretch gap = crossing.gap();
+        Point a = slid(path.pointAt(gap.fromMm()));
+        Point b = slid(path.pointAt(gap.toMm()));
+        try {
+            double wanted = gap.lengthMm() + growthMm;
+            return Joining.smoothOfLength(a, path.tangentAt(gap.fromMm()), b, path.tangentAt(gap.toMm()), wanted)
+                            .length()
+                    > 0;
+        } catch (LengthOutOfReachException e) {
+            return false;
+        }
     }
 
     private boolean isOfKimonoSleeve(Edge edge) {

@@ -1,6 +1,7 @@
 package trueseam.fitting.repertoire;
 
 import java.util.Optional;
+import java.util.Set;
 import trueseam.fitting.tissue.Step;
 import trueseam.fitting.tissue.StepList;
 import trueseam.garment.measure.Measure;
@@ -9,6 +10,7 @@ import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Landmark;
 import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Piece;
+import trueseam.garment.pattern.PieceKind;
 import trueseam.geometry.Point;
 
 /** The bust point higher or lower, in or out: the darts go with it, moved as a whole or aimed anew. */
@@ -18,10 +20,10 @@ final class BustPoint {
     private static final double ROUND_MM = 6;
 
     private static final String AS_A_WHOLE =
-            "the dart keeps its slant (common practice; the usual way); under the deep armhole of a kimono or raglan it is aimed";
+            "the dart keeps its slant (common practice; the usual way); under the deep armhole of a kimono it is aimed";
     private static final String AIMED = "the mouth of the dart stays and only its point goes (common practice)";
 
-    static final Entry HEIGHT = named("bust point height")
+    static final Entry HEIGHT = named("bust point height", UpperKinds.FRONTS_WITH_NECK_POINT)
             .solvedFor(Measure.BUST_POINT_HEIGHT)
             .folds(
                     "the fullness of the front sits above or below the bust",
@@ -32,14 +34,18 @@ final class BustPoint {
             .variant(
                     "move the dart",
                     AS_A_WHOLE,
-                    Maker.each(UpperKinds.FRONTS, (list, piece, mm) -> height(list, new BustFront(piece), mm, false)))
+                    Maker.each(
+                            UpperKinds.FRONTS_WITH_NECK_POINT,
+                            (list, piece, mm) -> height(list, new BustFront(piece), mm, false)))
             .variant(
                     "aim the dart",
                     AIMED,
-                    Maker.each(UpperKinds.FRONTS, (list, piece, mm) -> height(list, new BustFront(piece), mm, true)))
+                    Maker.each(
+                            UpperKinds.FRONTS_WITH_NECK_POINT,
+                            (list, piece, mm) -> height(list, new BustFront(piece), mm, true)))
             .written();
 
-    static final Entry WIDTH = named("bust point width")
+    static final Entry WIDTH = named("bust point width", UpperKinds.FRONTS)
             .solvedFor(Measure.BUST_POINT_WIDTH)
             .folds("the darts end beside the fullest part of the bust")
             .amount("sets the bust points farther apart", "sets the bust points nearer together")
@@ -57,8 +63,8 @@ final class BustPoint {
 
     private BustPoint() {}
 
-    private static EntryBuilder named(String name) {
-        return Entry.named(name, Family.BODICE, Stage.BUST, UpperKinds.FRONTS)
+    private static EntryBuilder named(String name, Set<PieceKind> on) {
+        return Entry.named(name, Family.BODICE, Stage.BUST, on)
                 .pin("a box round the dart slides, or turns about the middle of the dart's mouth")
                 .stays(
                         Stay.front(EdgeRole.SIDE),
@@ -97,7 +103,7 @@ final class BustPoint {
 
     /** Under a deep armhole there is no room beside the dart to move it in. */
     private static boolean isCloseUnderTheArm(Piece piece) {
-        return piece.kind().isKimono() || piece.kind().isRaglan();
+        return piece.kind().isKimono();
     }
 
     /** A waist dart's point goes with the bust point; what lies in the box went with it already. */

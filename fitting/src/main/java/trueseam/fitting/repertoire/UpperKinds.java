@@ -14,6 +14,10 @@ final class UpperKinds {
     static final Set<PieceKind> FRONTS = Collections.unmodifiableSet(
             EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.DRESS_FRONT, PieceKind.KIMONO_FRONT, PieceKind.RAGLAN_FRONT));
 
+    /** Fronts on which the neck point lies: of a raglan it is in the sleeve. */
+    static final Set<PieceKind> FRONTS_WITH_NECK_POINT = Collections.unmodifiableSet(
+            EnumSet.of(PieceKind.BODICE_FRONT, PieceKind.DRESS_FRONT, PieceKind.KIMONO_FRONT));
+
     static final Set<PieceKind> ALL = all();
 
     private UpperKinds() {}

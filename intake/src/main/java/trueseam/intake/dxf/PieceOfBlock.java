@@ -145,8 +145,7 @@ final class PieceOfBlock {
     private static Predicate<SmoothOutline.Bend> onNearest(Path drawn, NearPoints turns) {
         Map<Point, Double> nearestMm = new HashMap<>();
         for (Segment s : drawn.segments()) {
-            turns.nearest(s.start())
-                    .ifPresent(turn -> nearestMm.merge(turn, turn.distanceTo(s.start()), Math::min));
+            turns.nearest(s.start()).ifPresent(turn -> nearestMm.merge(turn, turn.distanceTo(s.start()), Math::min));
         }
         return bend -> turns.nearest(bend.at())
                 .filter(turn -> turn.distanceTo(bend.at()) <= nearestMm.getOrDefault(turn, 0.0) + ONE_VERTEX_MM)
