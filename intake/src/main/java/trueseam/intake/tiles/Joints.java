@@ -28,6 +28,9 @@ final class Joints {
 
     private static final double SAME_MM = 0.05;
 
+    /** An end of another line must be so much nearer to be taken, mm. */
+    private static final double OTHER_MM = 0.1;
+
     private record Near(Part.End a, Part.End b, double apart) {}
 
     private final List<Part> parts;
@@ -112,7 +115,7 @@ final class Joints {
             }
             grid.computeIfAbsent(square(x, y), k -> new ArrayList<>()).add(end);
         }
-        near.sort(Comparator.comparingDouble(Near::apart));
+        near.sort(Comparator.comparingDouble(n -> n.apart + (isOneLine(n) ? 0 : OTHER_MM)));
         for (Near pair : near) {
             if (!onward.containsKey(key(pair.a)) && !onward.containsKey(key(pair.b))) {
                 onward.put(key(pair.a), key(pair.b));
@@ -123,6 +126,16 @@ final class Joints {
         open = (int) ends.stream()
                 .filter(e -> !onward.containsKey(key(e)) && e.isCut())
                 .count();
+    }
+
+    /**
+     * Where a file has whole lines behind its windows, both parts are of lines that are alike: of two that run together, as cutting and
+     * stitching line do on a fold, each goes on in itself.
+     */
+    private static boolean isOneLine(Near near) {
+        Path a = near.a.part().of().path();
+        Path b = near.b.part().of().path();
+        return a.segments().size() == b.segments().size() && Math.abs(a.length() - b.length()) < SAME_MM;
     }
 
     private static long square(long x, long y) {
