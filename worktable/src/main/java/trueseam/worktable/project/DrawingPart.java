@@ -6,7 +6,7 @@ package trueseam.worktable.project;
  * @param file the shelf mark of its content; empty: none was brought
  * @param fileName what it was called
  * @param names what she says of its pieces, edges and seams, as a names file has it (docs/bring-in.md)
- * @param size which of the sizes drawn in it
+ * @param size which of the sizes drawn in it; {@link #ONE_SIZE} if what was taken for sizes is one
  * @param cutting how wide the seam allowance within its lines is, where they are cutting lines
  * @param square what its test square is to measure
  * @param page the one page of a PDF that is meant; empty: all that belong together
@@ -23,6 +23,9 @@ public record DrawingPart(
         String page,
         String unit,
         boolean confirmed) {
+
+    /** Chosen where a second kind of line was taken for a second size. */
+    public static final String ONE_SIZE = "one size";
 
     /** What is not there is empty. */
     public DrawingPart {

@@ -43,10 +43,11 @@ public record BroughtDrawing(List<String> sizes, List<Finding> findings, Optiona
         Drawing whole = DrawingFiles.read(part.fileName(), content, choices(part, unit));
         Nest nest = Nest.of(whole);
         List<String> sizes = sizes(whole, nest);
+        boolean oneSize = part.size().equals(DrawingPart.ONE_SIZE);
         if (!sizes.isEmpty() && part.size().isEmpty()) {
             return Outcome.of(new BroughtDrawing(sizes, nest.findings(), Optional.empty()));
         }
-        Drawing drawing = nest.sizes().isEmpty() ? whole : nest.drawing(part.size());
+        Drawing drawing = oneSize || nest.sizes().isEmpty() ? whole : nest.drawing(part.size());
         OptionalDouble cutting = part.cutting().isBlank()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(Length.parse(part.cutting(), unit).mm());

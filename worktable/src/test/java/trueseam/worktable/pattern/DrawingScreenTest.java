@@ -255,5 +255,7 @@ class DrawingScreenTest {
         browser.settled();
         assertThat(browser.all("section.piece")).hasSize(2);
         assertThat(browser.find("#kind-1 ~ .hint").getText()).contains("308 mm wide and 408 mm high");
+        browser.choose("#drawing-size", "one size");
+        assertThat(browser.find("#kind-1 ~ .hint").getText()).contains("316 mm wide and 416 mm high");
     }
 }
