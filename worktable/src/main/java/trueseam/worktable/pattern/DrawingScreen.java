@@ -47,7 +47,7 @@ public final class DrawingScreen implements Screen {
                                 p.file(),
                                 p.fileName(),
                                 p.names(),
-                                visit.field("size"),
+                                visit.field("across").isBlank() ? visit.field("size") : visit.field("across"),
                                 visit.field("cutting"),
                                 visit.field("square"),
                                 visit.field("page"),

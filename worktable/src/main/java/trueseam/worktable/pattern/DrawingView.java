@@ -158,6 +158,16 @@ public record DrawingView(
     }
 
     /**
+     * From which sizes it is drawn across.
+     *
+     * @return as it was typed; empty where one size is taken
+     */
+    public String across() {
+        boolean one = part.size().isEmpty() || part.size().equals(DrawingPart.ONE_SIZE) || sizes.contains(part.size());
+        return one ? "" : part.size();
+    }
+
+    /**
      * What only she can tell.
      *
      * @return the pieces that a question is open about

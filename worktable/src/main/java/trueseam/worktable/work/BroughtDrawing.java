@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trueseam.garment.blend.SizesByLevel;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.length.Length;
 import trueseam.garment.length.LengthUnit;
@@ -17,6 +18,7 @@ import trueseam.intake.file.DrawingFiles;
 import trueseam.intake.file.ReadChoices;
 import trueseam.intake.namesfile.NamesFile;
 import trueseam.intake.nest.Nest;
+import trueseam.intake.nest.NestBringing;
 import trueseam.intake.nest.NestSize;
 import trueseam.intake.said.Corrections;
 import trueseam.worktable.project.DrawingPart;
@@ -47,14 +49,24 @@ public record BroughtDrawing(List<String> sizes, List<Finding> findings, Optiona
         if (!sizes.isEmpty() && part.size().isEmpty()) {
             return Outcome.of(new BroughtDrawing(sizes, nest.findings(), Optional.empty()));
         }
-        Drawing drawing = oneSize || nest.sizes().isEmpty() ? whole : nest.drawing(part.size());
         OptionalDouble cutting = part.cutting().isBlank()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(Length.parse(part.cutting(), unit).mm());
         BringChoices choices = new BringChoices(
-                "", sizes.isEmpty() ? "" : part.size(), "", cutting, USUAL_ALLOWANCE_MM, Map.of(), Optional.empty());
+                "",
+                oneSize || sizes.isEmpty() ? "" : part.size(),
+                "",
+                cutting,
+                USUAL_ALLOWANCE_MM,
+                Map.of(),
+                Optional.empty());
         Corrections said = NamesFile.read(NamesFile.beside(part.fileName()), part.names());
-        Brought brought = Bringing.confirmed(drawing, choices, said);
+        Optional<SizesByLevel> across = SizesByLevel.parse(part.size());
+        Brought brought = nest.sizes().isEmpty() || oneSize
+                ? Bringing.confirmed(whole, choices, said)
+                : across.isPresent()
+                        ? NestBringing.across(nest, across.get(), choices, said)
+                        : Bringing.confirmed(nest.drawing(part.size()), choices, said);
         return Outcome.of(new BroughtDrawing(sizes, nest.findings(), Optional.of(new Correcting(brought, said))));
     }
 
