@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import trueseam.app.command.AlterationsCommand;
+import trueseam.app.command.BookCommand;
 import trueseam.app.command.BringInCommand;
 import trueseam.app.command.ChoicesCommand;
 import trueseam.app.command.CompareCommand;
@@ -55,6 +56,7 @@ public final class Main implements Runnable {
             StandingCommand.class,
             TrialCommand.class,
             OpenCommand.class,
+            BookCommand.class,
             BringInCommand.class,
             GiveCommand.class);
 

@@ -107,6 +107,7 @@ class RoomsTest {
                 "com.fasterxml.jackson..",
                 "trueseam.intake..",
                 "trueseam.output..",
+                "trueseam.records.internal..",
                 "trueseam.worktable..",
                 "trueseam.app..");
         only("io.javalin..", "trueseam.worktable..");

@@ -2,8 +2,10 @@ package trueseam.records;
 
 import java.util.function.Function;
 import trueseam.records.access.AccessTrail;
+import trueseam.records.archive.Archive;
 import trueseam.records.file.Files;
 import trueseam.records.internal.AccessRows;
+import trueseam.records.internal.ArchiveRows;
 import trueseam.records.internal.DayRows;
 import trueseam.records.internal.FileRows;
 import trueseam.records.internal.FitRows;
@@ -120,6 +122,15 @@ public final class Drawer {
      */
     public Sittings sittings() {
         return new SittingRows(rows);
+    }
+
+    /**
+     * All of it as one file of open formats, out and back.
+     *
+     * @return the archive
+     */
+    public Archive archive() {
+        return new ArchiveRows(rows);
     }
 
     /**

@@ -14,6 +14,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.slf4j.LoggerFactory;
 import trueseam.records.RecordBook;
+import trueseam.records.archive.ArchiveException;
 import trueseam.records.trouble.RecordBookException;
 import trueseam.records.trouble.Trouble;
 import trueseam.worktable.chart.ChartScreen;
@@ -197,6 +198,7 @@ public final class Worktable implements AutoCloseable {
         config.routes.exception(NoSuchProjectException.class, (e, ctx) -> say(ctx, pages, 404, e.getMessage()));
         config.routes.exception(ChangedElsewhereException.class, (e, ctx) -> say(ctx, pages, 409, e.getMessage()));
         config.routes.exception(ShelfException.class, (e, ctx) -> say(ctx, pages, 507, e.getMessage()));
+        config.routes.exception(ArchiveException.class, (e, ctx) -> say(ctx, pages, 400, e.getMessage()));
         config.routes.exception(RecordBookException.class, (e, ctx) -> {
             LoggerFactory.getLogger(Worktable.class).error("The record book failed: {}", e.trouble(), e.getCause());
             say(ctx, pages, status(e.trouble()), e.getMessage());

@@ -2,17 +2,17 @@ package trueseam.app.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import trueseam.app.input.InputException;
+import trueseam.app.input.RecordBookOption;
 import trueseam.worktable.Worktable;
 import trueseam.worktable.WorktableException;
 
@@ -39,20 +39,8 @@ public final class OpenCommand implements Callable<Integer> {
     @Option(names = "--no-browser", description = "Only say the address.")
     private boolean noBrowser;
 
-    @Option(
-            names = "--data",
-            paramLabel = "DIR",
-            description = "The folder that everything is kept in. Default: trueseam in your folder for programs' data.")
-    private Path data;
-
-    @Option(
-            names = "--record-book",
-            paramLabel = "PLACE",
-            description =
-                    "Where people, patterns and fittings are kept: a file, or jdbc:postgresql://HOST/DATABASE?user=NAME."
-                            + " Default: what TRUESEAM_RECORD_BOOK says, or a file in the data folder. A password is taken from"
-                            + " TRUESEAM_RECORD_BOOK_PASSWORD or the file .pgpass, so that it does not show.")
-    private String recordBook;
+    @Mixin
+    private RecordBookOption kept;
 
     /** For the command line. */
     public OpenCommand() {}
@@ -80,39 +68,18 @@ public final class OpenCommand implements Callable<Integer> {
     }
 
     private Worktable opened() {
-        Path folder = data == null ? usualFolder() : data;
         if (port != null) {
-            return opened(folder, port);
+            return opened(port);
         }
         try {
-            return opened(folder, USUAL_PORT);
+            return opened(USUAL_PORT);
         } catch (WorktableException e) {
-            return opened(folder, 0);
+            return opened(0);
         }
     }
 
-    private Worktable opened(Path folder, int at) {
-        Optional<String> place = Optional.ofNullable(recordBook).or(() -> setting("TRUESEAM_RECORD_BOOK"));
-        return Worktable.open(folder, place, setting("TRUESEAM_RECORD_BOOK_PASSWORD"), at);
-    }
-
-    private static Optional<String> setting(String name) {
-        return Optional.ofNullable(System.getenv(name)).filter(value -> !value.isBlank());
-    }
-
-    private static Path usualFolder() {
-        Path home = Path.of(System.getProperty("user.home"));
-        String named = Optional.ofNullable(System.getenv("XDG_DATA_HOME")).orElse("");
-        if (!named.isBlank()) {
-            return Path.of(named, "trueseam");
-        }
-        String system = System.getProperty("os.name").toLowerCase(Locale.ROOT);
-        if (system.contains("win")) {
-            return home.resolve("AppData/Local/trueseam");
-        }
-        return system.contains("mac")
-                ? home.resolve("Library/Application Support/trueseam")
-                : home.resolve(".local/share/trueseam");
+    private Worktable opened(int at) {
+        return Worktable.open(kept.folder(), kept.named(), kept.password(), at);
     }
 
     private static boolean browse(String address) {

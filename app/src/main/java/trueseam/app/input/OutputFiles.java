@@ -1,6 +1,9 @@
 package trueseam.app.input;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -11,6 +14,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Consumer;
 
 /**
  * Writes result files: each is written beside its place under another name and then moved there, so that nobody ever finds half a
@@ -47,6 +51,32 @@ public final class OutputFiles {
     }
 
     /**
+     * Writes one file that is too large to be made ready first.
+     *
+     * @param file where it goes
+     * @param content writes what is in it
+     * @throws InputException if it cannot be written; nothing is there then
+     */
+    public static void write(Path file, Consumer<OutputStream> content) {
+        OutputFiles one = new OutputFiles().add(file, new byte[0]);
+        one.refuseFolders();
+        Path beside = beside(file);
+        try {
+            Files.createDirectories(beside.getParent());
+            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(beside))) {
+                content.accept(out);
+            }
+            moveInPlace(beside, file);
+        } catch (IOException e) {
+            throw one.unwritten(e);
+        } catch (UncheckedIOException e) {
+            throw one.unwritten(e.getCause());
+        } finally {
+            discard(beside);
+        }
+    }
+
+    /**
      * Writes all of them.
      *
      * @throws InputException if one cannot be written; those before it are in place, none is half-written
@@ -63,9 +93,13 @@ public final class OutputFiles {
             }
         } catch (IOException e) {
             moves.keySet().forEach(OutputFiles::discard);
-            throw new InputException("The results cannot be written to " + where() + " (" + why(e)
-                    + "); check that the folder may be written to and that there is room.");
+            throw unwritten(e);
         }
+    }
+
+    private InputException unwritten(IOException e) {
+        return new InputException("The results cannot be written to " + where() + " (" + why(e)
+                + "); check that the folder may be written to and that there is room.");
     }
 
     private static String why(IOException e) {
@@ -95,13 +129,17 @@ public final class OutputFiles {
     }
 
     private static Path writtenBeside(Path file, byte[] content) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
-        Files.createDirectories(folder);
-        // Not a temporary file of the system's: those are closed to everybody else for good.
-        Path beside = folder.resolve(
-                "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        Path beside = beside(file);
+        Files.createDirectories(beside.getParent());
         Files.write(beside, content);
         return beside;
+    }
+
+    /** Not a temporary file of the system's: those are closed to everybody else for good. */
+    private static Path beside(Path file) {
+        Path folder = file.toAbsolutePath().getParent();
+        return folder.resolve(
+                "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
     }
 
     private static void moveInPlace(Path from, Path to) throws IOException {

@@ -18,6 +18,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.statement.StatementExceptions;
+import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import trueseam.records.trouble.RecordBookException;
@@ -155,6 +156,15 @@ public final class Database implements AutoCloseable {
     <T> T together(Function<Handle, T> work) {
         try {
             return jdbi.inTransaction(work::apply);
+        } catch (JdbiException e) {
+            throw Sentences.using(where, e);
+        }
+    }
+
+    /** SQL:1999: what was read once in a repeatable read is the same to its end; at a server that is one snapshot. */
+    <T> T atOneMoment(Function<Handle, T> work) {
+        try {
+            return jdbi.inTransaction(TransactionIsolationLevel.REPEATABLE_READ, work::apply);
         } catch (JdbiException e) {
             throw Sentences.using(where, e);
         }

@@ -29,7 +29,7 @@ public final class FileRows implements Files {
 
     @Override
     public String keep(byte[] content) {
-        String mark = HexFormat.of().formatHex(sha256(content));
+        String mark = mark(content);
         rows.put(
                 "insert into file (owner_id, mark, size, content, kept_at) values (:owner, :mark, :size, :content, :now)"
                         + " on conflict (owner_id, mark) do nothing",
@@ -86,7 +86,13 @@ public final class FileRows implements Files {
         });
     }
 
-    private static Set<String> marksIn(String content) {
+    /** The mark of a content. */
+    static String mark(byte[] content) {
+        return HexFormat.of().formatHex(sha256(content));
+    }
+
+    /** The marks of files that a state of a project may name. */
+    static Set<String> marksIn(String content) {
         return MARK.matcher(content).results().map(MatchResult::group).collect(Collectors.toSet());
     }
 

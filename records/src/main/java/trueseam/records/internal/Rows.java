@@ -58,6 +58,14 @@ public final class Rows {
         return database.together(handle -> work.apply(new Rows(database, Optional.of(handle), owner, clock)));
     }
 
+    /** Reads several things as they are at one moment, whoever writes meanwhile. */
+    <T> T atOneMoment(Function<Rows, T> work) {
+        if (within.isPresent()) {
+            return work.apply(this);
+        }
+        return database.atOneMoment(handle -> work.apply(new Rows(database, Optional.of(handle), owner, clock)));
+    }
+
     /**
      * Whose rows they are.
      *

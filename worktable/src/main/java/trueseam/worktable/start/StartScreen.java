@@ -49,13 +49,15 @@ public final class StartScreen {
      * @param routes the server's routes
      */
     public void answer(RoutesConfig routes) {
-        routes.get("/", this::list);
+        routes.get("/", context -> show(context, ""));
         routes.get("/favicon.ico", context -> context.redirect("/static/mark.svg"));
         routes.post("/projects", this::begin);
         routes.post("/projects/{id}/delete", this::delete);
+        new TakeAway(desk, this).answer(routes);
     }
 
-    private void list(Context context) {
+    /** The page, with what was done. */
+    void show(Context context, String said) {
         List<Line> lines = desk.shelf().list().stream()
                 .map(listed -> new Line(
                         listed.id(),
@@ -68,7 +70,7 @@ public final class StartScreen {
                 .toList();
         Frame frame =
                 new Frame("", "", 0, Optional.empty(), Set.of(), Optional.empty(), Optional.empty(), pages.secret());
-        context.html(pages.draw("start/page.jte", Map.of("frame", frame, "lines", lines)));
+        context.html(pages.draw("start/page.jte", Map.of("frame", frame, "lines", lines, "said", said)));
     }
 
     private void begin(Context context) {
