@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 /** The arrows of dependency of ARCHITECTURE.md, and what no room may do. */
 class RoomsTest {
 
-    private static final List<String> ROOMS =
-            List.of("geometry", "garment", "intake", "drafting", "fitting", "output", "records", "worktable", "app");
+    private static final List<String> ROOMS = List.of(
+            "geometry", "garment", "intake", "drafting", "fitting", "cloth", "output", "records", "worktable", "app");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
@@ -59,6 +59,8 @@ class RoomsTest {
                 .definedBy("trueseam.drafting..")
                 .layer("fitting")
                 .definedBy("trueseam.fitting..")
+                .layer("cloth")
+                .definedBy("trueseam.cloth..")
                 .layer("output")
                 .definedBy("trueseam.output..")
                 .layer("records")
@@ -75,6 +77,8 @@ class RoomsTest {
                 .mayOnlyBeAccessedByLayers("worktable", "app")
                 .whereLayer("output")
                 .mayOnlyBeAccessedByLayers("worktable", "app")
+                .whereLayer("cloth")
+                .mayOnlyBeAccessedByLayers("output", "worktable", "app")
                 .whereLayer("fitting")
                 .mayOnlyBeAccessedByLayers("output", "worktable", "app")
                 .whereLayer("drafting")
@@ -82,9 +86,11 @@ class RoomsTest {
                 .whereLayer("intake")
                 .mayOnlyBeAccessedByLayers("worktable", "app")
                 .whereLayer("garment")
-                .mayOnlyBeAccessedByLayers("intake", "drafting", "fitting", "output", "records", "worktable", "app")
+                .mayOnlyBeAccessedByLayers(
+                        "intake", "drafting", "fitting", "cloth", "output", "records", "worktable", "app")
                 .whereLayer("geometry")
-                .mayOnlyBeAccessedByLayers("garment", "intake", "drafting", "fitting", "output", "worktable", "app")
+                .mayOnlyBeAccessedByLayers(
+                        "garment", "intake", "drafting", "fitting", "cloth", "output", "worktable", "app")
                 .because("data flows from left to right and arrows of dependency only point left")
                 .check(CLASSES);
     }
@@ -101,7 +107,7 @@ class RoomsTest {
     @Test
     void eachLibraryStaysInItsRooms() {
         only("org.apache.pdfbox..", "trueseam.output..", "trueseam.intake.pdf..");
-        only("org.locationtech.jts..", "trueseam.geometry..");
+        only("org.locationtech.jts..", "trueseam.geometry..", "trueseam.cloth..");
         only("picocli..", "trueseam.app..");
         only(
                 "com.fasterxml.jackson..",

@@ -15,6 +15,8 @@ import trueseam.app.input.InputException;
 import trueseam.app.input.OutputFiles;
 import trueseam.app.input.PaperOption;
 import trueseam.app.input.PinnedOption;
+import trueseam.cloth.lay.LayException;
+import trueseam.cloth.need.ClothChange;
 import trueseam.fitting.alteration.AlterationException;
 import trueseam.fitting.alteration.CapChoice;
 import trueseam.fitting.compare.FitChoices;
@@ -43,6 +45,7 @@ import trueseam.output.report.Occasion;
 import trueseam.output.report.ReportJson;
 import trueseam.output.steps.StepSheet;
 import trueseam.output.strips.TapeOnStrips;
+import trueseam.output.words.ClothWords;
 
 /** The main job: a body and a pattern become proven, printed, altered pieces. */
 @Command(
@@ -102,6 +105,13 @@ public final class FitCommand implements Callable<Integer> {
     private Integer stacked;
 
     @Option(
+            names = "--cloth-width",
+            paramLabel = "LENGTH",
+            description =
+                    "Says how much cloth of this width the altered pieces take, beside the original ones. See also lay.")
+    private String clothWidth;
+
+    @Option(
             names = "--out",
             paramLabel = "FOLDER",
             required = true,
@@ -118,9 +128,10 @@ public final class FitCommand implements Callable<Integer> {
         PrintWriter say = spec.commandLine().getOut();
         FitInput.Case asked = input.read(spec.commandLine().getErr());
         List<Sitting> sittings = pinned.sittings(asked.pattern(), input.units().bareUnit());
-        FitResult fit = NextFit.after(fitted(asked, asked.choices()), sittings)
+        FitResult worked = NextFit.after(fitted(asked, asked.choices()), sittings)
                 .saying(asked.findings())
                 .saying(cloth(asked));
+        FitResult fit = worked.saying(clothTaken(worked));
         PrintOptions print = PrintOptions.usual(
                 paper.fullSize(input.units().bareUnit()),
                 input.units().format(),
@@ -168,6 +179,24 @@ public final class FitCommand implements Callable<Integer> {
             say.println("Measure both test squares of print.pdf before cutting, and cut a trial garment first.");
         }
         return 0;
+    }
+
+    private List<Finding> clothTaken(FitResult fit) {
+        if (clothWidth == null) {
+            return List.of();
+        }
+        LengthFormat show = input.units().format();
+        try {
+            ClothChange change = ClothChange.of(
+                    fit.worked().original(),
+                    fit.worked().altered(),
+                    Length.parse(clothWidth, input.units().bareUnit()).mm());
+            return List.of(Finding.note("cloth", ClothWords.change(change, show)));
+        } catch (LayException e) {
+            return List.of(Finding.warning("cloth", e.place() + ": " + e.getMessage()));
+        } catch (IllegalArgumentException e) {
+            throw new InputException("--cloth-width: " + e.getMessage());
+        }
     }
 
     private List<Finding> cloth(FitInput.Case asked) {

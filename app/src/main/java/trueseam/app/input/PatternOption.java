@@ -41,6 +41,18 @@ public final class PatternOption {
         if (file == null) {
             throw new InputException("No pattern was named; give --pattern FILE.");
         }
+        return read(file, err);
+    }
+
+    /**
+     * Reads a pattern file.
+     *
+     * @param file the file
+     * @param err where notes and warnings about the file go
+     * @return the pattern
+     * @throws InputException if it is not whole
+     */
+    public static Pattern read(Path file, PrintWriter err) {
         PatternReading reading = PatternFile.read(file.getFileName().toString(), Texts.read(file));
         for (Finding finding : reading.findings()) {
             if (finding.severity() == Severity.FAILURE) {

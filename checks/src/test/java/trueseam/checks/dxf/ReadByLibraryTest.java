@@ -20,6 +20,7 @@ import trueseam.drafting.DraftFigure;
 import trueseam.drafting.PanelledShells;
 import trueseam.drafting.Shells;
 import trueseam.drafting.SleevedShells;
+import trueseam.garment.pattern.CuttingLine;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Bounds;
@@ -27,7 +28,6 @@ import trueseam.intake.apparel.ApparelPiece;
 import trueseam.intake.dxf.Dxf;
 import trueseam.intake.size.SizeTables;
 import trueseam.output.dxf.ApparelDxf;
-import trueseam.output.print.CuttingLine;
 
 /** Drafted patterns written as DXF: what ezdxf, an independent general library, reads of them, and what our own reader reads. */
 class ReadByLibraryTest {

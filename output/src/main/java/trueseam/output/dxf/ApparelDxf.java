@@ -5,12 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import trueseam.garment.pattern.CuttingLine;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
-import trueseam.output.print.CuttingLine;
 
 /** Writes a pattern, altered or not, as DXF by the apparel convention. */
 public final class ApparelDxf {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trueseam.garment.flat.Span;
+import trueseam.garment.pattern.CuttingLine;
 import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.Landmark;
@@ -16,7 +17,6 @@ import trueseam.geometry.Point;
 import trueseam.geometry.Segment;
 import trueseam.geometry.Vec;
 import trueseam.geometry.convert.PathData;
-import trueseam.output.print.CuttingLine;
 
 /**
  * The lines of one piece as path text.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trueseam.fitting.tissue.AlteredPiece;
+import trueseam.garment.pattern.CuttingLine;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Path;

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import trueseam.fitting.tissue.AlteredPiece;
+import trueseam.garment.pattern.CuttingLine;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Path;
@@ -12,7 +13,6 @@ import trueseam.geometry.Point;
 import trueseam.geometry.Segment;
 import trueseam.geometry.Vec;
 import trueseam.geometry.polygon.Region;
-import trueseam.output.print.CuttingLine;
 import trueseam.output.words.RulerLength;
 
 /**

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import trueseam.fitting.tissue.AlteredPiece;
 import trueseam.garment.finding.Severity;
+import trueseam.garment.pattern.CuttingLine;
 import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
@@ -30,7 +31,6 @@ import trueseam.intake.apparel.ApparelPiece;
 import trueseam.intake.drawing.Stroke;
 import trueseam.intake.dxf.Dxf;
 import trueseam.intake.dxf.DxfReading;
-import trueseam.output.print.CuttingLine;
 import trueseam.output.print.Samples;
 
 /** What is written reads back as the same pieces. Demo patterns: drafted, their figures invented. */

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import trueseam.fitting.work.WorkedPattern;
 import trueseam.garment.length.LengthFormat;
+import trueseam.garment.pattern.CuttingLine;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Grain;
 import trueseam.garment.pattern.Pattern;

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import trueseam.fitting.work.WorkedPattern;
 import trueseam.garment.length.LengthFormat;
+import trueseam.garment.pattern.CuttingLine;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Motion;
 import trueseam.geometry.Path;

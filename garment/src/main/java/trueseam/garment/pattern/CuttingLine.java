@@ -1,10 +1,8 @@
-package trueseam.output.print;
+package trueseam.garment.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trueseam.garment.pattern.Edge;
-import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Path;
 import trueseam.geometry.offset.Margin;
 import trueseam.geometry.offset.Offset;
@@ -14,7 +12,7 @@ import trueseam.geometry.polygon.Region;
 public final class CuttingLine {
 
     /** How far the drawn line may lie from the true one: a tenth of the finest line, mm. */
-    static final double TOLERANCE_MM = 0.01;
+    public static final double TOLERANCE_MM = 0.01;
 
     private CuttingLine() {}
 

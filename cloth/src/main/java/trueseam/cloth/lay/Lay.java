@@ -1,0 +1,51 @@
+package trueseam.cloth.lay;
+
+import java.util.List;
+import trueseam.cloth.goods.Cloth;
+import trueseam.cloth.goods.Stuff;
+import trueseam.garment.finding.Finding;
+
+/**
+ * The pieces of a garment on cloth.
+ *
+ * @param cloth the cloth
+ * @param stuff what the pieces are cut from
+ * @param wishes what was wanted
+ * @param pieces every copy
+ * @param usedMm how much of the length that lies there is covered: of cloth folded crosswise the length of one layer
+ * @param density which part of that cloth becomes garment, 0 to 1
+ * @param findings what is doubtful
+ */
+public record Lay(
+        Cloth cloth,
+        Stuff stuff,
+        LayWishes wishes,
+        List<LaidPiece> pieces,
+        double usedMm,
+        double density,
+        List<Finding> findings) {
+
+    /** Does not change. */
+    public Lay {
+        pieces = List.copyOf(pieces);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * The length of washed cloth that is needed.
+     *
+     * @return mm
+     */
+    public double neededMm() {
+        return cloth.layers() == trueseam.cloth.goods.Layers.CROSSWISE ? 2 * usedMm : usedMm;
+    }
+
+    /**
+     * The length to buy before it shrinks.
+     *
+     * @return mm, not rounded to what shops cut
+     */
+    public double toBuyMm() {
+        return cloth.toBuyMm(neededMm());
+    }
+}

@@ -1,0 +1,2 @@
+/** How much cloth to buy. */
+package trueseam.cloth.need;

@@ -1,0 +1,276 @@
+package trueseam.cloth.packing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Every copy somewhere on the strip, overlaps and all, with the weight that each pair's overlap has at present. */
+final class Arrangement {
+
+    /** Overlap of less than this part of the strip's width is none: rounding, a hundredth of a hair on cloth. */
+    private static final double NONE = 1e-7;
+
+    final Strip strip;
+    final List<Form> forms;
+    final Pairs pairs;
+    final int count;
+    final int fixedCount;
+
+    /** Forms that each copy may take. */
+    final int[][] choices;
+
+    final int[] form;
+    final double[] x;
+    final double[] y;
+    final double none;
+    double length;
+
+    private final double[] left;
+    private final double[] right;
+    private final double[] low;
+    private final double[] high;
+    private final double[] weight;
+    private final double[] overlap;
+    private final boolean[] flaw;
+
+    /** How many places were weighed: what effort is counted in. */
+    long weighed;
+
+    Arrangement(Strip strip, List<Form> forms, Pairs pairs, List<int[]> choices) {
+        this.strip = strip;
+        this.forms = forms;
+        this.pairs = pairs;
+        this.choices = choices.toArray(int[][]::new);
+        count = choices.size();
+        fixedCount = strip.fixed().size();
+        none = NONE * strip.width();
+        form = new int[count];
+        x = new double[count];
+        y = new double[count];
+        left = new double[count];
+        right = new double[count];
+        low = new double[count];
+        high = new double[count];
+        weight = new double[count * count];
+        overlap = new double[count * count];
+        flaw = new boolean[count];
+        for (int i = 0; i < fixedCount; i++) {
+            flaw[i] = strip.fixed().get(i).flaw();
+        }
+        forgetWeights();
+    }
+
+    static Arrangement of(Strip strip) {
+        List<Form> forms = new ArrayList<>();
+        List<int[]> ofPart = new ArrayList<>();
+        for (int p = 0; p < strip.parts().size(); p++) {
+            int from = forms.size();
+            forms.addAll(Form.all(p, strip.parts().get(p), strip.width()));
+            ofPart.add(java.util.stream.IntStream.range(from, forms.size()).toArray());
+        }
+        List<int[]> choices = new ArrayList<>();
+        int[] left = strip.parts().stream().mapToInt(StripPart::copies).toArray();
+        for (Strip.Fixed f : strip.fixed()) {
+            int part = f.placed().part();
+            int only = -1;
+            for (int k : ofPart.get(part)) {
+                if (forms.get(k).way.equals(f.placed().way())) {
+                    only = k;
+                }
+            }
+            if (only < 0) {
+                only = forms.size();
+                forms.add(Form.of(part, strip.parts().get(part), f.placed().way(), strip.width()));
+            }
+            choices.add(new int[] {only});
+            left[part]--;
+        }
+        for (int p = 0; p < left.length; p++) {
+            for (int k = 0; k < left[p]; k++) {
+                choices.add(ofPart.get(p));
+            }
+        }
+        return new Arrangement(strip, List.copyOf(forms), new Pairs(forms), choices);
+    }
+
+    /** Another arrangement of the same strip, with what is known of its pairs shared. */
+    Arrangement another() {
+        return new Arrangement(strip, forms, pairs, Arrays.asList(choices));
+    }
+
+    void forgetWeights() {
+        Arrays.fill(weight, 1);
+    }
+
+    /** Lays a copy down; its overlaps are found. */
+    void place(int i, int f, double px, double py) {
+        put(i, f, px, py);
+        for (int j = 0; j < count; j++) {
+            if (j != i) {
+                double d = depth(i, j);
+                overlap[i * count + j] = d;
+                overlap[j * count + i] = d;
+            }
+        }
+    }
+
+    private void put(int i, int f, double px, double py) {
+        form[i] = f;
+        x[i] = px;
+        y[i] = py;
+        Polygon p = forms.get(f).polygon;
+        left[i] = px + p.minX;
+        right[i] = px + p.maxX;
+        low[i] = py + p.minY;
+        high[i] = py + p.maxY;
+    }
+
+    /** All laid anew. */
+    void load(Snapshot from) {
+        length = from.length;
+        for (int i = 0; i < count; i++) {
+            put(i, from.form[i], from.x[i], from.y[i]);
+        }
+        for (int i = 0; i < count; i++) {
+            overlap[i * count + i] = 0;
+            for (int j = i + 1; j < count; j++) {
+                double d = depth(i, j);
+                overlap[i * count + j] = d;
+                overlap[j * count + i] = d;
+            }
+        }
+    }
+
+    private double depth(int i, int j) {
+        if ((i < fixedCount && j < fixedCount)
+                || left[i] >= right[j]
+                || left[j] >= right[i]
+                || low[i] >= high[j]
+                || low[j] >= high[i]) {
+            return 0;
+        }
+        double d = pairs.of(form[i], form[j]).depth(x[j] - x[i], y[j] - y[i]);
+        return d > none ? d : 0;
+    }
+
+    Snapshot snapshot() {
+        return new Snapshot(length, form.clone(), x.clone(), y.clone());
+    }
+
+    /** The weighted overlap of a copy if it lay so; once above the bound it may be anything above it. */
+    double cost(int i, int f, double px, double py, double bound) {
+        weighed++;
+        Polygon p = forms.get(f).polygon;
+        double l = px + p.minX;
+        double r = px + p.maxX;
+        double lo = py + p.minY;
+        double hi = py + p.maxY;
+        double sum = 0;
+        for (int j = 0; j < count; j++) {
+            if (j == i || l >= right[j] || left[j] >= r || lo >= high[j] || low[j] >= hi) {
+                continue;
+            }
+            double d = pairs.of(f, form[j]).depth(x[j] - px, y[j] - py);
+            if (d > none) {
+                sum += weight[i * count + j] * d;
+                if (sum > bound) {
+                    return sum;
+                }
+            }
+        }
+        return sum;
+    }
+
+    /** The two overlaps of a copy that weigh most: the ways that it would have to go, and how heavy they are. */
+    int waysOut(int i, int f, double px, double py, WaysOut ways) {
+        Polygon p = forms.get(f).polygon;
+        double l = px + p.minX;
+        double r = px + p.maxX;
+        double lo = py + p.minY;
+        double hi = py + p.maxY;
+        ways.clear();
+        for (int j = 0; j < count; j++) {
+            if (j == i || l >= right[j] || left[j] >= r || lo >= high[j] || low[j] >= hi) {
+                continue;
+            }
+            double d = pairs.of(f, form[j]).wayOut(x[j] - px, y[j] - py, ways.way);
+            if (d > none) {
+                // The other would go that way; this one goes the opposite.
+                ways.add(weight[i * count + j] * d, -ways.way[0], -ways.way[1]);
+            }
+        }
+        return ways.found;
+    }
+
+    double overlapOf(int i) {
+        double sum = 0;
+        for (int j = 0; j < count; j++) {
+            sum += overlap[i * count + j];
+        }
+        return sum;
+    }
+
+    double total() {
+        double sum = 0;
+        for (double d : overlap) {
+            sum += d;
+        }
+        return sum / 2;
+    }
+
+    /** Overlaps that stay become heavier, the deeper the more; others lose what they had gained. */
+    void reweigh(double least, double most, double decay) {
+        double deepest = 0;
+        for (double d : overlap) {
+            deepest = Math.max(deepest, d);
+        }
+        for (int k = 0; k < weight.length; k++) {
+            weight[k] = overlap[k] > 0
+                    ? weight[k] * (least + (most - least) * overlap[k] / deepest)
+                    : Math.max(1, weight[k] * decay);
+        }
+    }
+
+    /** How much length is used. */
+    double used() {
+        double far = 0;
+        for (int i = 0; i < count; i++) {
+            if (!flaw[i]) {
+                far = Math.max(far, right[i]);
+            }
+        }
+        return far;
+    }
+
+    double middle(int i) {
+        return (left[i] + right[i]) / 2;
+    }
+
+    double extent(int i) {
+        return Math.max(right[i] - left[i], high[i] - low[i]);
+    }
+
+    StripLayout layout() {
+        List<Placed> placed = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            Form f = forms.get(form[i]);
+            placed.add(new Placed(f.part, f.way, x[i], y[i]));
+        }
+        return new StripLayout(used(), placed);
+    }
+
+    /** Where everything lay. */
+    static final class Snapshot {
+        final double length;
+        final int[] form;
+        final double[] x;
+        final double[] y;
+
+        Snapshot(double length, int[] form, double[] x, double[] y) {
+            this.length = length;
+            this.form = form;
+            this.x = x;
+            this.y = y;
+        }
+    }
+}

@@ -1,0 +1,215 @@
+package trueseam.cloth.packing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
+import java.util.function.BooleanSupplier;
+
+/**
+ * One searcher for a shorter layout: takes length away and overlaps out, by turns looking for other ways to lay the large pieces
+ * (exploring) and pressing what is best together (pressing).
+ */
+final class Seeker {
+
+    private static final double FIRST_CUT = 0.02;
+    private static final double LEAST_CUT = 0.0005;
+    private static final int FAILS = 12;
+    private static final double FIRST_PRESS = 0.0008;
+    private static final double LEAST_PRESS = 0.00001;
+    private static final int PRESS_FAILS = 4;
+
+    /** Layouts with overlap left that are kept to begin again from. */
+    private static final int POOL = 6;
+
+    private final Arrangement a;
+    private final Random random;
+    private final Separation separation;
+    private Arrangement.Snapshot best;
+    private double cut = FIRST_CUT;
+    private double press = FIRST_PRESS;
+    private boolean pressing;
+    private boolean onlyPress;
+    private int fails;
+    private final List<Failed> pool = new ArrayList<>();
+
+    private record Failed(double overlap, Arrangement.Snapshot at) {}
+
+    Seeker(Arrangement a, long seed) {
+        this.a = a;
+        random = new Random(seed);
+        separation = new Separation(a, random);
+    }
+
+    /** A first layout. */
+    void begin() {
+        new FirstLayout(a, random).lay();
+        best = a.snapshot();
+    }
+
+    Arrangement.Snapshot best() {
+        return best;
+    }
+
+    long weighed() {
+        return a.weighed;
+    }
+
+    StripLayout layout() {
+        return layoutOf(best);
+    }
+
+    /** A layout of the strip in words of its parts. */
+    StripLayout layoutOf(Arrangement.Snapshot of) {
+        Arrangement other = a.another();
+        other.load(of);
+        return other.layout();
+    }
+
+    /** Goes on from a layout that another found. */
+    void takeOver(Arrangement.Snapshot other) {
+        best = other;
+        pool.clear();
+        fails = 0;
+    }
+
+    /** From now on what is found is only pressed together, or no longer only. */
+    void onlyPress(boolean only) {
+        if (only && !onlyPress) {
+            press(true);
+        }
+        onlyPress = only;
+    }
+
+    private void press(boolean on) {
+        press = FIRST_PRESS;
+        fails = 0;
+        pressing = on;
+    }
+
+    /** One try at a shorter layout. */
+    void step(BooleanSupplier stop) {
+        if (pressing) {
+            pressOn(stop);
+        } else {
+            explore(stop);
+        }
+    }
+
+    private void pressOn(BooleanSupplier stop) {
+        a.load(best);
+        shorten(best.length * (1 - press));
+        if (separation.run(stop, 1)) {
+            keep();
+            fails = 0;
+        } else if (++fails >= PRESS_FAILS) {
+            fails = 0;
+            press /= 2;
+            if (press < LEAST_PRESS) {
+                press(onlyPress);
+                cut = 4 * LEAST_CUT;
+            }
+        }
+    }
+
+    private void explore(BooleanSupplier stop) {
+        if (pool.isEmpty()) {
+            a.load(best);
+            shorten(best.length * (1 - cut));
+        } else {
+            pool.sort(Comparator.comparingDouble(Failed::overlap));
+            int at = (int) Math.min(pool.size() - 1.0, Math.abs(random.nextGaussian()) * pool.size() / 3);
+            a.load(pool.get(at).at());
+            swapTwo();
+        }
+        if (separation.run(stop)) {
+            keep();
+            pool.clear();
+            fails = 0;
+            cut = Math.min(FIRST_CUT, cut * 1.2);
+            return;
+        }
+        pool.add(new Failed(a.total(), a.snapshot()));
+        if (pool.size() > POOL) {
+            pool.sort(Comparator.comparingDouble(Failed::overlap));
+            pool.remove(pool.size() - 1);
+        }
+        fails++;
+        if (fails == 1 && cut > LEAST_CUT) {
+            // Perhaps it was too much at once.
+            cut = Math.max(LEAST_CUT, cut / 2);
+            pool.clear();
+            fails = 0;
+        } else if (fails >= FAILS) {
+            pool.clear();
+            press(true);
+        }
+    }
+
+    private void keep() {
+        double used = a.used();
+        a.length = used;
+        best = a.snapshot();
+    }
+
+    /** Takes the length away somewhere: what lies behind it moves forward. */
+    private void shorten(double length) {
+        double less = a.length - length;
+        double from = random.nextDouble() * length;
+        a.length = length;
+        for (int i = a.fixedCount; i < a.count; i++) {
+            double wanted = a.middle(i) > from ? a.x[i] - less : a.x[i];
+            Form f = a.forms.get(a.form[i]);
+            double x = f.allowedX(wanted, length);
+            a.place(i, a.form[i], Double.isNaN(x) ? a.x[i] : x, a.y[i]);
+        }
+    }
+
+    /** Two large copies of different shape change places. */
+    private void swapTwo() {
+        int free = a.count - a.fixedCount;
+        if (free < 2) {
+            return;
+        }
+        int i = large();
+        int j = large();
+        for (int k = 0; k < 20 && a.forms.get(a.form[i]).part == a.forms.get(a.form[j]).part; k++) {
+            j = large();
+        }
+        double ix = a.middle(i);
+        double iy = middleY(i);
+        double jx = a.middle(j);
+        double jy = middleY(j);
+        put(i, jx, jy);
+        put(j, ix, iy);
+    }
+
+    private int large() {
+        int best = a.fixedCount + random.nextInt(a.count - a.fixedCount);
+        for (int k = 0; k < 2; k++) {
+            int other = a.fixedCount + random.nextInt(a.count - a.fixedCount);
+            if (area(other) > area(best)) {
+                best = other;
+            }
+        }
+        return best;
+    }
+
+    private double area(int i) {
+        return a.forms.get(a.form[i]).polygon.signedArea();
+    }
+
+    private double middleY(int i) {
+        Polygon p = a.forms.get(a.form[i]).polygon;
+        return a.y[i] + (p.minY + p.maxY) / 2;
+    }
+
+    private void put(int i, double middleX, double middleY) {
+        Form f = a.forms.get(a.form[i]);
+        double x = f.allowedX(middleX - (f.polygon.minX + f.polygon.maxX) / 2, a.length);
+        double y = f.allowedY(middleY - (f.polygon.minY + f.polygon.maxY) / 2);
+        if (!Double.isNaN(x) && !Double.isNaN(y)) {
+            a.place(i, a.form[i], x, y);
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package trueseam.output.words;
+
+import java.util.Locale;
+import trueseam.cloth.goods.CutLength;
+import trueseam.cloth.need.ClothChange;
+import trueseam.garment.length.LengthFormat;
+import trueseam.garment.length.LengthUnit;
+
+/** Lengths of cloth as a shop cuts them. */
+public final class ClothWords {
+
+    private static final double YARD_MM = 914.4;
+
+    private ClothWords() {}
+
+    /**
+     * A length that was rounded up to what shops cut.
+     *
+     * @param mm millimetres
+     * @param show the user's unit
+     * @return yards in eighths for inches, such as {@code 1 5/8 yd}; else metres, such as {@code 1.45 m}
+     */
+    public static String buy(double mm, LengthFormat show) {
+        if (show.unit() != LengthUnit.INCH) {
+            return String.format(Locale.ROOT, "%.2f m", mm / 1000);
+        }
+        long eighths = Math.round(mm / YARD_MM * 8);
+        long whole = eighths / 8;
+        long left = eighths % 8;
+        if (left == 0) {
+            return whole + " yd";
+        }
+        long of = 8;
+        while (left % 2 == 0) {
+            left /= 2;
+            of /= 2;
+        }
+        return (whole == 0 ? "" : whole + " ") + left + "/" + of + " yd";
+    }
+
+    /**
+     * What alterations do to the length of cloth.
+     *
+     * @param change both layouts
+     * @param show the user's unit
+     * @return a sentence
+     */
+    public static String change(ClothChange change, LengthFormat show) {
+        CutLength shop = shop(show);
+        return "On cloth " + show.show(change.after().cloth().widthMm()) + " wide, "
+                + change.after().cloth().layers().words() + ", the altered pieces take "
+                + show.show(change.after().neededMm()) + " (buy "
+                + buy(shop.roundUpMm(change.after().toBuyMm()), show) + "), the original ones "
+                + show.show(change.before().neededMm()) + " ("
+                + buy(shop.roundUpMm(change.before().toBuyMm()), show)
+                + "); a longer search (trueseam lay) may need a little less.";
+    }
+
+    /**
+     * In what steps a shop cuts.
+     *
+     * @param show the user's unit
+     * @return eighths of a yard for inches, else five centimetres
+     */
+    public static CutLength shop(LengthFormat show) {
+        return show.unit() == LengthUnit.INCH ? CutLength.EIGHTH_YARD : CutLength.FIVE_CM;
+    }
+}
