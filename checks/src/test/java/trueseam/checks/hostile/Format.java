@@ -70,9 +70,40 @@ enum Format {
     UNNAMED {
         @Override
         byte[] whole() {
-            return bytes(
-                    "999\na remark\n0\nSECTION\n2\nENTITIES\n0\nLINE\n8\n1\n10\n0\n20\n0\n11\n500\n21\n0\n0\nCIRCLE\n8\n1\n"
-                            + "10\n200\n20\n200\n40\n150\n0\nENDSEC\n0\nEOF\n");
+            return bytes("""
+                    999
+                    a remark
+                    0
+                    SECTION
+                    2
+                    ENTITIES
+                    0
+                    LINE
+                    8
+                    1
+                    10
+                    0
+                    20
+                    0
+                    11
+                    500
+                    21
+                    0
+                    0
+                    CIRCLE
+                    8
+                    1
+                    10
+                    200
+                    20
+                    200
+                    40
+                    150
+                    0
+                    ENDSEC
+                    0
+                    EOF
+                    """);
         }
     },
     PATTERN {

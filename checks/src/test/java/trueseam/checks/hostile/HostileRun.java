@@ -58,7 +58,7 @@ final class HostileRun {
         for (long seed = 0; seed < FIXED_SEEDS; seed++) {
             each(seed);
         }
-        System.out.println("fresh seeds from " + firstSeed);
+        System.out.println(taken + " fixed files taken; fresh seeds from " + firstSeed);
         long end = System.nanoTime() + seconds * 1_000_000_000L;
         for (long seed = firstSeed; System.nanoTime() < end; seed++) {
             each(seed);

@@ -9,8 +9,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.pattern.Pattern;
+import trueseam.garment.pattern.PatternException;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceKind;
+import trueseam.geometry.GeometryException;
 import trueseam.geometry.Path;
 import trueseam.intake.apparel.ApparelPiece;
 import trueseam.intake.drawing.Caption;
@@ -101,7 +103,19 @@ public final class Bringing {
         return bringing.brought();
     }
 
+    /** What geometry or the laws of a piece refuse on the way is said of the file, so that its user knows where to look. */
     private Brought brought() {
+        try {
+            return made();
+        } catch (GeometryException | PatternException e) {
+            throw new DrawingException(
+                    drawing.file(),
+                    "",
+                    "Its lines cannot be made pieces; look at them in a vector editor: " + e.getMessage());
+        }
+    }
+
+    private Brought made() {
         findings.addAll(drawing.findings());
         if (choices.layer().isEmpty() && !drawing.apparel().pieces().isEmpty()) {
             return told(ToldPieces.wanted(drawing, choices.size()));

@@ -8,6 +8,8 @@ import trueseam.geometry.GeometryException;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.offset.Offset;
+import trueseam.geometry.polygon.OutlineFault;
+import trueseam.geometry.polygon.Region;
 import trueseam.intake.apparel.ApparelPiece;
 import trueseam.intake.apparel.Opposite;
 import trueseam.intake.drawing.DrawingException;
@@ -139,6 +141,11 @@ record Stitching(Path line, List<Point> corners, Sure<LineTaken> taken, double a
             String file, Path outer, Optional<Path> fold, double mm, String place, List<Finding> findings) {
         Path line = outer.signedArea() < 0 ? outer.reversed() : outer;
         try {
+            // The exact search for crossings takes long on an outline that is a tangle.
+            Optional<OutlineFault> fault = Region.faultOf(line, DRAWN_MM);
+            if (fault.isPresent()) {
+                throw new GeometryException(fault.get().sentence());
+            }
             Optional<OnFold> half = fold.flatMap(f -> OnFold.of(line, f));
             Path whole = half.map(OnFold::unfolded).orElse(line);
             Path inner = Offset.of(whole, -mm, DRAWN_MM);

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import trueseam.garment.finding.Finding;
 import trueseam.geometry.Bounds;
+import trueseam.geometry.GeometryException;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.polygon.Region;
@@ -72,6 +73,7 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
         findings.addAll(joined.findings());
         List<Double> squares = new ArrayList<>();
         List<Closed> closed = new ArrayList<>();
+        int tangled = 0;
         for (Stroke stroke : joined.lines()) {
             if (!stroke.path().isClosed() || Math.abs(stroke.path().signedArea()) < 1 || !isPossible(stroke.path())) {
                 continue;
@@ -80,11 +82,17 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
             if (square.isPresent()) {
                 squares.add(square.get());
             } else if (Math.abs(stroke.path().signedArea()) >= LEAST_AREA_MM2) {
-                closed.add(new Closed(
-                        stroke,
-                        Region.within(stroke.path(), FLAT_MM),
-                        stroke.path().bounds()));
+                Optional<Closed> simple = closed(stroke);
+                simple.ifPresent(closed::add);
+                tangled += simple.isEmpty() ? 1 : 0;
             }
+        }
+        if (tangled > 0) {
+            findings.add(Finding.warning(
+                    drawing.file(),
+                    tangled
+                            + " closed lines of the size of a piece cross or touch themselves and were left out; draw each"
+                            + " as one simple outline if it is a piece."));
         }
         if (closed.size() > MOST_OUTLINES) {
             throw new DrawingException(
@@ -108,6 +116,16 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
         List<Stroke> loose =
                 joined.lines().stream().filter(s -> !s.path().isClosed()).toList();
         return new Pieces(pieces, loose, squares, findings);
+    }
+
+    /** A closed line and what lies within it; nothing where it crosses itself, so that in and out cannot be told. */
+    private static Optional<Closed> closed(Stroke stroke) {
+        try {
+            return Optional.of(new Closed(
+                    stroke, Region.within(stroke.path(), FLAT_MM), stroke.path().bounds()));
+        } catch (GeometryException crossing) {
+            return Optional.empty();
+        }
     }
 
     /** The lines that a pattern can have; of others it is told how many they were. */
@@ -236,12 +254,13 @@ public record Pieces(List<RawPiece> pieces, List<Stroke> loose, List<Double> squ
                 .filter(s -> List.of(s.path().start(), s.path().end()).stream()
                         .allMatch(p -> edge.nearest(p).point().isNear(p, Chains.JOIN_MM)))
                 .max(Comparator.comparingDouble(s -> s.path().length()))
-                .map(s -> {
+                .flatMap(s -> {
                     Path line = Loops.endingAt(s.path(), s.path().end());
                     Path closed = line.then(Path.through(line.end(), line.start()));
                     Stroke stroke = new Stroke(closed, s.look(), s.layer(), s.label());
-                    used.add(s);
-                    return new Closed(stroke, Region.within(closed, FLAT_MM), closed.bounds());
+                    Optional<Closed> simple = closed(stroke);
+                    simple.ifPresent(c -> used.add(s));
+                    return simple;
                 });
     }
 

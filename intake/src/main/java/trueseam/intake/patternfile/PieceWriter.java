@@ -22,6 +22,7 @@ import trueseam.geometry.convert.PathData;
 import trueseam.geometry.convert.Subpath;
 import trueseam.geometry.offset.Margin;
 import trueseam.geometry.offset.Offset;
+import trueseam.geometry.polygon.Region;
 
 /** Writes one piece: what is read back, and what is drawn for the eye. Used once. */
 final class PieceWriter {
@@ -53,6 +54,9 @@ final class PieceWriter {
 
     /** The outline with its allowances; nothing for an outline that crosses itself. */
     private static Optional<Path> cuttingLine(Piece piece) {
+        if (Region.faultOf(piece.outline(), CUTTING_TOLERANCE_MM).isPresent()) {
+            return Optional.empty();
+        }
         List<Margin> margins = new ArrayList<>();
         for (Edge edge : piece.edges()) {
             margins.add(new Margin(edge.path(), edge.allowanceMm()));
