@@ -34,6 +34,13 @@ public final class ClothOptions {
 
         @Option(names = "--crosswise", description = "It lies folded crosswise, end on end.")
         private boolean crosswise;
+
+        private Layers layers() {
+            if (crosswise) {
+                return Layers.CROSSWISE;
+            }
+            return single && !fold ? Layers.SINGLE : Layers.LENGTHWISE;
+        }
     }
 
     @Option(names = "--nap", description = "It has a nap, a pile or a one-way print: all pieces lie one way up.")

@@ -133,14 +133,12 @@ public final class LaySheet {
         if (lower < 0) {
             map.line(new Point(0, 0), new Point(lay.usedMm(), 0), SELVAGE);
         }
-        int number = 0;
         for (LaidPiece piece : lay.pieces()) {
             map.fill(List.of(piece.cutting()), piece.placed().way().mirrored() ? 0.82 : 0.93);
             map.stroke(piece.cutting(), CUT);
-            number++;
         }
         drawFlaws(map);
-        number = 0;
+        int number = 0;
         for (LaidPiece piece : lay.pieces()) {
             number++;
             map.line(piece.grainFrom(), piece.grainTo(), GRAIN);
