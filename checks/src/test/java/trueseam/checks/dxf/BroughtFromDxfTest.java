@@ -15,6 +15,7 @@ import trueseam.drafting.garment.Garment;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.Edge;
+import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Notch;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
@@ -101,7 +102,18 @@ class BroughtFromDxfTest {
     }
 
     private static double length(Piece piece, Edge like) {
-        return piece.edgesOf(like.role()).stream().mapToDouble(Edge::length).sum();
+        return piece.edges().stream()
+                .filter(edge -> stretch(piece, edge.role()) == stretch(piece, like.role()))
+                .mapToDouble(Edge::length)
+                .sum();
+    }
+
+    /** What runs on without a corner in a kimono is one stretch of a file, and parted by rule. */
+    private static EdgeRole stretch(Piece piece, EdgeRole role) {
+        if (piece.kind().isKimono() && role == EdgeRole.UNDERARM) {
+            return EdgeRole.SIDE;
+        }
+        return piece.kind().isKimono() && role == EdgeRole.SHOULDER ? EdgeRole.OVERARM : role;
     }
 
     private static double allowance(Piece piece, Edge like) {

@@ -13,6 +13,9 @@ public final class Opposite {
     /** A sew line bends by more where it has a corner. */
     private static final double BEND_RAD = Math.toRadians(8);
 
+    /** Edges meet at more; chords of a curve turn less. */
+    private static final double CORNER_RAD = Math.toRadians(20);
+
     /** The corner of a cutting line lies up to so many allowances from that of the stitching line: it is mitred to that. */
     private static final double CORNER_WITHIN = Offset.MITRE_LIMIT;
 
@@ -31,20 +34,29 @@ public final class Opposite {
      */
     public Opposite(Path line) {
         this.line = line;
-        this.bends = bends(line);
+        this.bends = bends(line, BEND_RAD);
     }
 
-    private static List<Point> bends(Path line) {
+    private static List<Point> bends(Path line, double leastRad) {
         List<Segment> strokes =
                 line.segments().stream().filter(s -> s.length() > SPECK_MM).toList();
         List<Point> bends = new ArrayList<>();
         for (int i = 0; i < strokes.size(); i++) {
             Segment before = strokes.get(i == 0 ? strokes.size() - 1 : i - 1);
-            if (Math.abs(before.tangent(1).angleTo(strokes.get(i).tangent(0))) > BEND_RAD) {
+            if (Math.abs(before.tangent(1).angleTo(strokes.get(i).tangent(0))) > leastRad) {
                 bends.add(strokes.get(i).start());
             }
         }
         return bends;
+    }
+
+    /**
+     * The corners of the line itself: where its like in the boundary was cut round, nothing else tells them.
+     *
+     * @return where it bends as edges do that meet
+     */
+    public List<Point> ownCorners() {
+        return bends(line, CORNER_RAD);
     }
 
     /**

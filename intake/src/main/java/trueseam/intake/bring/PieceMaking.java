@@ -39,6 +39,9 @@ final class PieceMaking {
 
     private static final double ON_MM = 1.5;
 
+    /** What lies straight across farther off is another part of the outer line. */
+    private static final double WIDEST_MM = 150;
+
     /** An odd number of places of an edge, at which its allowance is measured. */
     private static final int ALLOWANCE_PLACES = 7;
 
@@ -244,6 +247,7 @@ final class PieceMaking {
                 .mapToDouble(place -> place.point().minus(p).dot(outwards))
                 .filter(mm -> mm >= -ON_MM)
                 .map(Math::abs)
+                .filter(mm -> mm <= WIDEST_MM)
                 .min()
                 .orElseGet(() -> outer.nearest(p).point().distanceTo(p));
     }

@@ -1,5 +1,6 @@
 package trueseam.intake.bring;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -64,10 +65,13 @@ record Stitching(Path line, List<Point> corners, Sure<LineTaken> taken, double a
     }
 
     private static List<Point> beside(List<Point> corners, Path boundary, Path line) {
+        if (boundary.equals(line)) {
+            return corners;
+        }
         Opposite opposite = new Opposite(line);
-        return boundary.equals(line)
-                ? corners
-                : corners.stream().map(opposite::ofCorner).toList();
+        List<Point> all = new ArrayList<>(opposite.ownCorners());
+        corners.forEach(corner -> all.add(opposite.ofCorner(corner)));
+        return all;
     }
 
     private static Stitching sewn(

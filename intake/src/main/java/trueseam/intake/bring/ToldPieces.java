@@ -25,6 +25,9 @@ final class ToldPieces {
 
     private static final Pattern ATTRIBUTE = Pattern.compile("[^:]{1,40}:.*");
     private static final Pattern KEPT = Pattern.compile("(?i)(annotation|category)\\s*:.*");
+    /** No allowance is wider; a sew line farther in is another line. */
+    private static final double WIDEST_MM = 150;
+
     private static final double LETTERS_MM = 5;
     private static final int BESIDE_PLACES = 200;
 
@@ -62,6 +65,9 @@ final class ToldPieces {
     static RawPiece raw(ApparelPiece piece) {
         List<Stroke> inside = new ArrayList<>();
         piece.internalLines().forEach(path -> inside.add(stroke(path, "8")));
+        piece.sewing()
+                .filter(line -> beside(line, piece.boundary()).mostMm() > WIDEST_MM)
+                .ifPresent(line -> inside.add(stroke(line, "14")));
         piece.sewLines().forEach(path -> inside.add(stroke(path, "14")));
         piece.cutOuts().forEach(path -> inside.add(stroke(path, "11")));
         for (OtherLine other : piece.otherLines()) {
@@ -76,7 +82,7 @@ final class ToldPieces {
         return new RawPiece(
                 piece.name(),
                 stroke(piece.boundary(), "1"),
-                piece.sewing().map(line -> beside(line, piece.boundary())),
+                piece.sewing().map(line -> beside(line, piece.boundary())).filter(b -> b.mostMm() <= WIDEST_MM),
                 inside,
                 captions);
     }
