@@ -4,6 +4,8 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** Draws pages from templates that were made into classes by the build. Safe for use by several threads. */
 public final class Pages {
@@ -18,6 +20,15 @@ public final class Pages {
      */
     public Pages(String secret) {
         this.secret = secret;
+    }
+
+    /**
+     * What stands around a page that belongs to no project.
+     *
+     * @return the frame
+     */
+    public Frame frame() {
+        return new Frame("", "", 0, Optional.empty(), Set.of(), Optional.empty(), Optional.empty(), secret);
     }
 
     /**

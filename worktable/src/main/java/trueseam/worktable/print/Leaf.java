@@ -63,6 +63,11 @@ enum Leaf {
         return about;
     }
 
+    /** What is cut, or taped onto what is cut; whoever takes it away has decided. */
+    boolean isForTheCuttingTable() {
+        return this == PRINT || this == STRIPS || this == STEPS;
+    }
+
     /**
      * What the file is called: whose, what, and for the print on which paper, so that two on one pile can be told apart. Letters of other
      * alphabets stay; what a file system may not like does not.

@@ -119,6 +119,7 @@ public final class PrintScreen implements Screen {
             sentence(visit, 409, made.sentence());
             return;
         }
+        Recorded.keep(visit, printing, leaf.get(), today());
         String name =
                 leaf.get().fileName(visit.project().name(), printing.choices().paper());
         // RFC 6266: the plain name for the oldest, the encoded one for names beyond ASCII.

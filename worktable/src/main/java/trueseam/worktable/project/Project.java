@@ -1,5 +1,8 @@
 package trueseam.worktable.project;
 
+import java.util.List;
+import java.util.Map;
+
 /**
  * What somebody has typed and chosen about one garment for one person; everything else is worked out from it anew.
  *
@@ -116,5 +119,22 @@ public record Project(
      */
     public Project with(StandingPart other) {
         return new Project(name, person, pattern, chart, trial, print, other);
+    }
+
+    /**
+     * What a new project for the same person begins with: her measures, the ease and the handbooks that she chose, paper and reports of
+     * earlier fits; the pattern is left open, and nothing that was decided on the old one is taken over.
+     *
+     * @return the new project
+     */
+    public Project forAnotherPattern() {
+        return new Project(
+                name + ", another pattern",
+                person,
+                PatternPart.empty(),
+                new ChartPart(chart.choices(), Map.of(), chart.ease(), List.of()),
+                TrialPart.empty(),
+                print,
+                standing);
     }
 }

@@ -3,19 +3,20 @@ package trueseam.worktable.start;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import trueseam.records.project.KeptProject;
+import trueseam.records.project.Sought;
 import trueseam.worktable.page.Desk;
-import trueseam.worktable.page.Frame;
 import trueseam.worktable.page.Pages;
+import trueseam.worktable.people.Again;
+import trueseam.worktable.people.PeopleScreen;
+import trueseam.worktable.project.NoSuchProjectException;
 import trueseam.worktable.project.Project;
 
-/** The first page: the projects, and a new one. */
+/** The first page is the record book: the projects and a new one, the people, and taking all of it away. */
 public final class StartScreen {
 
     private final Desk desk;
@@ -33,17 +34,6 @@ public final class StartScreen {
     }
 
     /**
-     * One line of the list.
-     *
-     * @param id the project's mark
-     * @param name its name
-     * @param person who it is for
-     * @param garment what it makes
-     * @param changed the day of the last change
-     */
-    public record Line(String id, String name, String person, String garment, LocalDate changed) {}
-
-    /**
      * Names the addresses.
      *
      * @param routes the server's routes
@@ -52,31 +42,65 @@ public final class StartScreen {
         routes.get("/", context -> show(context, ""));
         routes.get("/favicon.ico", context -> context.redirect("/static/mark.svg"));
         routes.post("/projects", this::begin);
+        routes.post("/projects/{id}/duplicate", this::duplicate);
+        routes.post("/projects/{id}/archive", this::archive);
         routes.post("/projects/{id}/delete", this::delete);
+        routes.post("/measure-again", context -> {
+            Again.tell(context);
+            context.redirect("/", HttpStatus.SEE_OTHER);
+        });
+        new PeopleScreen(desk, pages).answer(routes);
         new TakeAway(desk, this).answer(routes);
     }
 
     /** The page, with what was done. */
     void show(Context context, String said) {
-        List<Line> lines = desk.shelf().list().stream()
-                .map(listed -> new Line(
-                        listed.id(),
-                        listed.head().name(),
-                        listed.personLabel(),
-                        listed.garment(),
-                        Instant.ofEpochMilli(listed.changedAt())
-                                .atZone(ZoneId.systemDefault())
-                                .toLocalDate()))
-                .toList();
-        Frame frame =
-                new Frame("", "", 0, Optional.empty(), Set.of(), Optional.empty(), Optional.empty(), pages.secret());
-        context.html(pages.draw("start/page.jte", Map.of("frame", frame, "lines", lines, "said", said)));
+        StartPage page = StartPage.of(
+                desk.shelf().drawer(),
+                sought(context),
+                Again.rule(context),
+                LocalDate.now(ZoneId.systemDefault()),
+                said);
+        context.html(pages.draw("start/page.jte", Map.of("frame", pages.frame(), "page", page)));
+    }
+
+    private static Sought sought(Context context) {
+        return new Sought(
+                asked(context, "text").orElse(""),
+                asked(context, "person"),
+                asked(context, "pattern"),
+                asked(context, "archived").isPresent());
+    }
+
+    private static Optional<String> asked(Context context, String name) {
+        return Optional.ofNullable(context.queryParam(name)).map(String::strip).filter(text -> !text.isEmpty());
     }
 
     private void begin(Context context) {
         String name = Optional.ofNullable(context.formParam("name")).orElse("").strip();
-        String id = desk.shelf().begin(Project.named(name.isEmpty() ? "Untitled" : name));
-        context.redirect("/p/" + id + "/person", HttpStatus.SEE_OTHER);
+        Project project = Project.named(name.isEmpty() ? "Untitled" : name);
+        Optional<String> person =
+                Optional.ofNullable(context.formParam("person")).filter(mark -> !mark.isEmpty());
+        Project hers = person.flatMap(desk.shelf()::person).map(project::with).orElse(project);
+        to(context, desk.shelf().begin(hers, person));
+    }
+
+    /** What belongs to the person and to her way of working is kept; what was decided on the old pattern is not. */
+    private void duplicate(Context context) {
+        KeptProject old =
+                desk.shelf().drawer().projects().find(context.pathParam("id")).orElseThrow(NoSuchProjectException::new);
+        Project was = desk.shelf().kept(old.id()).project();
+        to(context, desk.shelf().begin(was.forAnotherPattern(), old.head().person()));
+    }
+
+    private static void to(Context context, String project) {
+        context.redirect("/p/" + project + "/person", HttpStatus.SEE_OTHER);
+    }
+
+    private void archive(Context context) {
+        boolean away = "yes".equals(context.formParam("away"));
+        desk.shelf().drawer().projects().archive(context.pathParam("id"), away);
+        context.redirect(away ? "/" : "/?archived=yes", HttpStatus.SEE_OTHER);
     }
 
     private void delete(Context context) {

@@ -96,6 +96,13 @@ public final class Browser implements AutoCloseable {
         }
     }
 
+    /** The same for somebody who is in the record book already. */
+    public String putFor(String person, trueseam.worktable.project.Project project) {
+        try (RecordBook book = RecordBook.inFile(data.resolve("record-book.sqlite"), Clock.systemUTC())) {
+            return new Shelf(book.drawer(RecordBook.SINGLE_OWNER)).begin(project, java.util.Optional.of(person));
+        }
+    }
+
     /** The one element of a selector; waits until it is there. */
     public WebElement find(String css) {
         return new WebDriverWait(driver, Duration.ofSeconds(10)).until(d -> d.findElement(By.cssSelector(css)));
