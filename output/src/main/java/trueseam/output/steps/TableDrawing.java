@@ -86,6 +86,15 @@ final class TableDrawing {
         return area;
     }
 
+    /** The pattern as it was bought, before anything was done. */
+    void original(Canvas canvas) {
+        canvas.fill(List.of(outline), TableSymbols.PAPER_GRAY);
+        canvas.stroke(outline, TableSymbols.KEPT);
+        canvas.stroke(darts, TableSymbols.KEPT);
+        notches(canvas, riding.ticks(), Motion.IDENTITY, 0);
+        grain(canvas, Motion.IDENTITY);
+    }
+
     /** What was in the hand where it lay before a movement, dashed. */
     void before(Canvas canvas, Frame frame, Motion pose) {
         for (Frame.Lying lying : frame.paper()) {
