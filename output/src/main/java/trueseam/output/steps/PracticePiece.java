@@ -62,7 +62,7 @@ final class PracticePiece {
         if (frame.step() instanceof Step.Pin pin) {
             add(pins, pin.at(), number);
         } else if (frame.step() instanceof Step.Spread spread) {
-            add(pins, spread.hinge(), number);
+            pins.merge(spread.hinge().at(), number, (before, more) -> before + ", " + more);
         } else if (frame.step() instanceof Step.Mark mark) {
             add(marks, mark.from(), number);
         }

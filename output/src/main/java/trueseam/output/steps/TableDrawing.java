@@ -91,8 +91,8 @@ final class TableDrawing {
         canvas.fill(List.of(outline), TableSymbols.PAPER_GRAY);
         canvas.stroke(outline, TableSymbols.KEPT);
         canvas.stroke(darts, TableSymbols.KEPT);
-        notches(canvas, riding.ticks(), Motion.IDENTITY, 0);
-        grain(canvas, Motion.IDENTITY);
+        notches(canvas, riding.ticks(), Motion.NONE, 0);
+        grain(canvas, Motion.NONE);
     }
 
     /** What was in the hand where it lay before a movement, dashed. */
