@@ -118,8 +118,13 @@ class RoomsTest {
                 "trueseam.app..");
         only("io.javalin..", "trueseam.worktable..");
         only("gg.jte..", "trueseam.worktable..");
-        for (String library :
-                List.of("org.jdbi..", "org.sqlite..", "org.postgresql..", "com.zaxxer..", "org.flywaydb..")) {
+        for (String library : List.of(
+                "org.jdbi..",
+                "org.sqlite..",
+                "org.postgresql..",
+                "com.zaxxer..",
+                "org.flywaydb..",
+                "org.bouncycastle..")) {
             only(library, "trueseam.records.internal..");
         }
         only("java.sql..", "trueseam.records.internal..");

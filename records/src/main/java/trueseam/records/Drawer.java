@@ -4,8 +4,11 @@ import java.util.function.Function;
 import trueseam.records.access.AccessTrail;
 import trueseam.records.archive.Archive;
 import trueseam.records.file.Files;
+import trueseam.records.group.Classes;
+import trueseam.records.group.Sharing;
 import trueseam.records.internal.AccessRows;
 import trueseam.records.internal.ArchiveRows;
+import trueseam.records.internal.ClassRows;
 import trueseam.records.internal.DayRows;
 import trueseam.records.internal.FileRows;
 import trueseam.records.internal.FitRows;
@@ -13,6 +16,7 @@ import trueseam.records.internal.PatternRows;
 import trueseam.records.internal.PersonRows;
 import trueseam.records.internal.ProjectRows;
 import trueseam.records.internal.Rows;
+import trueseam.records.internal.SharingRows;
 import trueseam.records.internal.SittingRows;
 import trueseam.records.internal.TableRows;
 import trueseam.records.pattern.Patterns;
@@ -140,5 +144,23 @@ public final class Drawer {
      */
     public AccessTrail trail() {
         return new AccessRows(rows);
+    }
+
+    /**
+     * The classes that she leads.
+     *
+     * @return classes
+     */
+    public Classes classes() {
+        return new ClassRows(rows);
+    }
+
+    /**
+     * What the students of her classes share with her.
+     *
+     * @return what is shared
+     */
+    public Sharing sharing() {
+        return new SharingRows(rows);
     }
 }

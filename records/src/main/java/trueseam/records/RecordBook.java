@@ -77,6 +77,15 @@ public final class RecordBook implements AutoCloseable {
     }
 
     /**
+     * Accounts and sessions, for a studio or a school.
+     *
+     * @return what belongs to no single account
+     */
+    public Studio studio() {
+        return new Studio(database, clock);
+    }
+
+    /**
      * Where the record book is, for a sentence; without any password.
      *
      * @return the file, or the server's address

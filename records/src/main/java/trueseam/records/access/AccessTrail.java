@@ -1,6 +1,7 @@
 package trueseam.records.access;
 
 import java.util.List;
+import java.util.Map;
 
 /** The trail of access to the measures of one owner's people; it is only added to. Safe for use by several threads. */
 public interface AccessTrail {
@@ -21,4 +22,11 @@ public interface AccessTrail {
      * @return the latest first
      */
     List<Access> of(String person);
+
+    /**
+     * What those are called who stand in the trail of this owner's people.
+     *
+     * @return names by account
+     */
+    Map<Long, String> names();
 }

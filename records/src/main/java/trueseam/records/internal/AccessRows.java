@@ -1,6 +1,8 @@
 package trueseam.records.internal;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import trueseam.records.access.Access;
 import trueseam.records.access.AccessTrail;
 
@@ -40,5 +42,19 @@ public final class AccessRows implements AccessTrail {
                         row.getString("person_id"),
                         row.getString("what"),
                         row.getLong("happened_at")));
+    }
+
+    private record Named(long account, String name) {}
+
+    @Override
+    public Map<Long, String> names() {
+        return rows
+                .all(
+                        "select distinct account.id, account.name from access"
+                                + " join account on account.id = access.account_id where access.owner_id = :owner",
+                        Bound.none(),
+                        (row, context) -> new Named(row.getLong("id"), row.getString("name")))
+                .stream()
+                .collect(Collectors.toMap(Named::account, Named::name));
     }
 }

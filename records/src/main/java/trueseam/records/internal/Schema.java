@@ -21,7 +21,7 @@ enum Schema {
     POSTGRESQL(Map.of("whole", "bigint", "number", "double precision", "bytes", "bytea", "strict", ""));
 
     /** The newest script. */
-    static final int VERSION = 3;
+    static final int VERSION = 4;
 
     private final Map<String, String> words;
 
