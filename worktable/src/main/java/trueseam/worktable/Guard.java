@@ -3,12 +3,14 @@ package trueseam.worktable;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
+import trueseam.worktable.page.RefusedException;
+import trueseam.worktable.studio.Reach;
 
 /**
- * Keeps other people's pages out: only the names of this very machine are answered (a foreign name that leads here is not), and what
- * changes something must come from one of our own pages and know the secret of the data folder.
+ * Keeps other people's pages out: only our own names are answered (a foreign name that leads here is not), and what changes something
+ * must come from one of our own pages and know the secret of the data folder, or of the session.
  */
 final class Guard {
 
@@ -23,9 +25,11 @@ final class Guard {
 
     private static final Set<String> ONLY_LOOK = Set.of("GET", "HEAD");
 
-    private final String secret;
+    private final Reach reach;
+    private final Function<Context, String> secret;
 
-    Guard(String secret) {
+    Guard(Reach reach, Function<Context, String> secret) {
+        this.reach = reach;
         this.secret = secret;
     }
 
@@ -37,29 +41,31 @@ final class Guard {
                 .header("Cross-Origin-Resource-Policy", "same-origin")
                 .header("X-Frame-Options", "DENY")
                 .header("Cache-Control", "no-store");
+        if (reach.tls()) {
+            context.header("Strict-Transport-Security", "max-age=31536000");
+        }
     }
 
     /** Before anything else is done. */
     void check(Context context) {
         int port = context.port();
-        List<String> ours = List.of("localhost:" + port, "127.0.0.1:" + port, "[::1]:" + port);
-        String host = String.valueOf(context.host());
-        if (!ours.contains(host)) {
-            throw new RefusedException("This address is not Trueseam's; open http://localhost:" + port + " instead.");
-        }
+        String ours = reach.origin(String.valueOf(context.host()), port).orElseThrow(() -> {
+            String open = reach.address(port).replaceFirst("/$", "");
+            return new RefusedException("This address is not Trueseam's; open " + open + " instead.");
+        });
         if (ONLY_LOOK.contains(context.method().name())) {
             return;
         }
         measure(context.header("Content-Length"));
         String origin = context.header("Origin");
-        if (origin != null && !origin.equals("http://" + host)) {
+        if (origin != null && !origin.equals(ours)) {
             throw new RefusedException("Another page asked for a change; only Trueseam's own pages may.");
         }
         String told = context.header("Trueseam-Secret");
         if (told == null) {
             told = context.formParam("secret");
         }
-        if (told == null || !same(told, secret)) {
+        if (told == null || !same(told, secret.apply(context))) {
             throw new RefusedException("This page is from another Trueseam; reload it, then make your change again.");
         }
     }

@@ -12,8 +12,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import org.slf4j.LoggerFactory;
 import trueseam.records.RecordBook;
+import trueseam.records.account.AccountException;
 import trueseam.records.archive.ArchiveException;
 import trueseam.records.trouble.RecordBookException;
 import trueseam.records.trouble.Trouble;
@@ -21,8 +23,10 @@ import trueseam.worktable.chart.ChartScreen;
 import trueseam.worktable.ease.EaseScreen;
 import trueseam.worktable.page.Desk;
 import trueseam.worktable.page.Pages;
+import trueseam.worktable.page.RefusedException;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
+import trueseam.worktable.page.Seats;
 import trueseam.worktable.pattern.DrawingScreen;
 import trueseam.worktable.pattern.PatternScreen;
 import trueseam.worktable.person.PersonScreen;
@@ -37,10 +41,14 @@ import trueseam.worktable.project.ShelfException;
 import trueseam.worktable.standing.StandingScreen;
 import trueseam.worktable.start.History;
 import trueseam.worktable.start.StartScreen;
+import trueseam.worktable.studio.Gate;
+import trueseam.worktable.studio.Reach;
+import trueseam.worktable.studio.StudioScreens;
+import trueseam.worktable.studio.StudioSeats;
 import trueseam.worktable.table.TableScreen;
 import trueseam.worktable.trial.TrialScreen;
 
-/** The running worktable: a server for browsers on this very machine. */
+/** The running worktable: a server for browsers on this very machine, or for those of a studio. */
 public final class Worktable implements AutoCloseable {
 
     /** Marks a request whose answer says already what went wrong, so that the server's own words do not take its place. */
@@ -49,8 +57,10 @@ public final class Worktable implements AutoCloseable {
     private final Javalin server;
     private final RecordBook book;
     private final DataFolder folder;
+    private final Reach reach;
 
-    private Worktable(Javalin server, RecordBook book, DataFolder folder) {
+    private Worktable(Javalin server, RecordBook book, DataFolder folder, Reach reach) {
+        this.reach = reach;
         this.server = server;
         this.book = book;
         this.folder = folder;
@@ -83,6 +93,29 @@ public final class Worktable implements AutoCloseable {
      * @throws WorktableException if the port is taken
      */
     public static Worktable open(Path data, Optional<String> recordBook, Optional<String> password, int port) {
+        return open(data, recordBook, password, Optional.empty(), port);
+    }
+
+    /**
+     * Opens the worktable for a studio: several accounts, each with its own people.
+     *
+     * @param data the data folder; made if it is not there
+     * @param recordBook a path or the address of a database; empty: a file in the data folder
+     * @param password the password at the database, if it needs one that is not in the address
+     * @param reach from where it is reached
+     * @param port the port, 0 for any free one
+     * @return the running worktable
+     * @throws ShelfException if the data folder cannot be used
+     * @throws RecordBookException if the record book cannot be opened
+     * @throws WorktableException if the port is taken
+     */
+    public static Worktable studio(
+            Path data, Optional<String> recordBook, Optional<String> password, Reach reach, int port) {
+        return open(data, recordBook, password, Optional.of(reach), port);
+    }
+
+    private static Worktable open(
+            Path data, Optional<String> recordBook, Optional<String> password, Optional<Reach> studio, int port) {
         DataFolder folder = DataFolder.open(data);
         Pages pages = pages(folder);
         // The record book is opened while the server starts: each takes some tenths of a second.
@@ -94,10 +127,12 @@ public final class Worktable implements AutoCloseable {
         try {
             CompletableFuture<Shelf> shelf = opening.thenApply(book -> new Shelf(book.drawer(RecordBook.SINGLE_OWNER)));
             Desk desk = new Desk(shelf::join);
-            Javalin server = served(desk, pages, port);
+            Javalin server = studio.isPresent()
+                    ? studio(opening::join, pages, studio.get(), port)
+                    : alone(new Seats.Seat(desk, pages), port);
             RecordBook book = opened(opening, server, folder);
             warm(desk, pages);
-            return new Worktable(server, book, folder);
+            return new Worktable(server, book, folder, studio.orElse(Reach.thisMachine()));
         } catch (io.javalin.util.JavalinBindException e) {
             opening.thenAccept(RecordBook::close).exceptionally(failed -> null).join();
             folder.close();
@@ -115,18 +150,35 @@ public final class Worktable implements AutoCloseable {
         }
     }
 
-    private static Javalin served(Desk desk, Pages pages, int port) {
-        Guard guard = new Guard(pages.secret());
-        Javalin server = Javalin.create(config -> {
-            settings(config);
-            config.routes.before(guard::headers);
-            config.routes.before(guard::check);
-            new StartScreen(desk, pages).answer(config.routes);
-            Routes routes = new Routes(config.routes, desk, pages);
-            screens().forEach(screen -> screen.answer(routes));
-            failures(config, pages);
-        });
-        return server.start("127.0.0.1", port);
+    /** For whoever sits at this machine: no accounts, one desk. */
+    private static Javalin alone(Seats.Seat seat, int port) {
+        Reach reach = Reach.thisMachine();
+        Guard guard = new Guard(reach, context -> seat.pages().secret());
+        return Javalin.create(config -> served(config, guard, context -> seat, seat.pages()))
+                .start(reach.bind(), port);
+    }
+
+    /** For several accounts. */
+    private static Javalin studio(Supplier<RecordBook> book, Pages pages, Reach reach, int port) {
+        Gate gate = new Gate(() -> book.get().studio(), reach, pages.secret());
+        StudioSeats seats = new StudioSeats(book, gate, pages);
+        Guard guard = new Guard(reach, gate::secret);
+        return Javalin.create(config -> {
+                    served(config, guard, seats, pages);
+                    config.routes.before(gate::admit);
+                    StudioScreens.answer(config.routes, new StudioScreens.Rooms(book, gate, seats, pages, reach));
+                })
+                .start(reach.bind(), port);
+    }
+
+    private static void served(JavalinConfig config, Guard guard, Seats seats, Pages pages) {
+        settings(config);
+        config.routes.before(guard::headers);
+        config.routes.before(guard::check);
+        StartScreen.answer(config.routes, seats);
+        Routes routes = new Routes(config.routes, seats);
+        screens().forEach(screen -> screen.answer(routes));
+        failures(config, pages);
     }
 
     /** The record book, once it is open; without it there is nothing to serve. */
@@ -194,6 +246,7 @@ public final class Worktable implements AutoCloseable {
 
     private static void failures(JavalinConfig config, Pages pages) {
         config.routes.exception(RefusedException.class, (e, ctx) -> say(ctx, pages, 403, e.getMessage()));
+        config.routes.exception(AccountException.class, (e, ctx) -> say(ctx, pages, 422, e.getMessage()));
         config.routes.exception(TooLargeException.class, (e, ctx) -> say(ctx, pages, 413, e.getMessage()));
         config.routes.exception(NoSuchProjectException.class, (e, ctx) -> say(ctx, pages, 404, e.getMessage()));
         config.routes.exception(ChangedElsewhereException.class, (e, ctx) -> say(ctx, pages, 409, e.getMessage()));
@@ -204,7 +257,8 @@ public final class Worktable implements AutoCloseable {
             say(ctx, pages, status(e.trouble()), e.getMessage());
         });
         config.routes.exception(Exception.class, (e, ctx) -> {
-            LoggerFactory.getLogger(Worktable.class).error("A request failed: {}", ctx.path(), e);
+            LoggerFactory.getLogger(Worktable.class)
+                    .error("A request failed: {}", ctx.path().replaceFirst("^/invited/.*", "/invited/..."), e);
             say(
                     ctx,
                     pages,
@@ -246,7 +300,39 @@ public final class Worktable implements AutoCloseable {
      * @return the address of the first page
      */
     public String address() {
-        return "http://localhost:" + server.port() + "/";
+        return reach.address(server.port());
+    }
+
+    /**
+     * A link for setting name and password of the studio's owner, for the first start and for a lost password. Earlier ones end.
+     *
+     * @return the link, good once and for seven days
+     */
+    public String ownerLink() {
+        return address() + "invited/" + book.studio().accounts().invite(RecordBook.SINGLE_OWNER);
+    }
+
+    /**
+     * Whether the studio's owner has a password already.
+     *
+     * @return false at the first start
+     */
+    public boolean hasOwner() {
+        return book.studio().accounts().find(RecordBook.SINGLE_OWNER).stream()
+                .anyMatch(owner -> !owner.signIn().isEmpty());
+    }
+
+    int port() {
+        return server.port();
+    }
+
+    /** What it answers: method and path, for the test that tries each as everybody. */
+    List<String> routes() {
+        return server.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(parsed -> parsed.endpoint)
+                .filter(endpoint -> endpoint.method.isHttpMethod())
+                .map(endpoint -> endpoint.method.name() + " " + endpoint.path)
+                .toList();
     }
 
     @Override

@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import trueseam.app.input.InputException;
 import trueseam.app.input.RecordBookOption;
+import trueseam.app.input.StudioOptions;
 import trueseam.worktable.Worktable;
 import trueseam.worktable.WorktableException;
 
@@ -21,7 +22,14 @@ import trueseam.worktable.WorktableException;
         name = "open",
         description = "Open the worktable in the browser: the whole job on screens, on this machine alone.",
         mixinStandardHelpOptions = true,
-        footer = {"", "Example:", "  trueseam open", "", "End it with Ctrl+C; everything is kept as it happens."})
+        footer = {
+            "",
+            "Examples:",
+            "  trueseam open",
+            "  trueseam open --studio --behind-tls studio.example.org",
+            "",
+            "End it with Ctrl+C; everything is kept as it happens."
+        })
 public final class OpenCommand implements Callable<Integer> {
 
     /** Any free one is as good; one that stays the same can be a bookmark. */
@@ -42,6 +50,9 @@ public final class OpenCommand implements Callable<Integer> {
     @Mixin
     private RecordBookOption kept;
 
+    @Mixin
+    private StudioOptions studio;
+
     /** For the command line. */
     public OpenCommand() {}
 
@@ -58,7 +69,12 @@ public final class OpenCommand implements Callable<Integer> {
             ended.countDown();
         }));
         say.println("The worktable is open at " + worktable.address());
-        say.println("Only this machine can reach it. End it with Ctrl+C; everything is kept as it happens.");
+        say.println(studio.whoReachesIt() + " End it with Ctrl+C; everything is kept as it happens.");
+        if (studio.givesOwnerLink(worktable.hasOwner())) {
+            say.println(
+                    "Open this link to set name and password of the studio's owner; it is good once, for seven days:");
+            say.println("  " + worktable.ownerLink());
+        }
         say.flush();
         if (!noBrowser && !browse(worktable.address())) {
             say.println("No browser could be started; open the address yourself.");
@@ -79,7 +95,9 @@ public final class OpenCommand implements Callable<Integer> {
     }
 
     private Worktable opened(int at) {
-        return Worktable.open(kept.folder(), kept.named(), kept.password(), at);
+        return studio.reach()
+                .map(reach -> Worktable.studio(kept.folder(), kept.named(), kept.password(), reach, at))
+                .orElseGet(() -> Worktable.open(kept.folder(), kept.named(), kept.password(), at));
     }
 
     private static boolean browse(String address) {

@@ -14,6 +14,7 @@ import java.util.Set;
  * @param undo what undoing takes back
  * @param redo what redoing brings back
  * @param secret tells our own pages from other people's
+ * @param signed who is signed in, in a studio
  */
 public record Frame(
         String id,
@@ -23,7 +24,8 @@ public record Frame(
         Set<Step> done,
         Optional<String> undo,
         Optional<String> redo,
-        String secret) {
+        String secret,
+        Optional<Signed> signed) {
 
     /** Does not change. */
     public Frame {

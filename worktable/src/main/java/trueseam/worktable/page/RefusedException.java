@@ -1,11 +1,16 @@
-package trueseam.worktable;
+package trueseam.worktable.page;
 
-/** A request that does not come from one of our own pages. */
-final class RefusedException extends RuntimeException {
+/** A request that is not allowed: not from one of our own pages, or not for whoever asks. */
+public final class RefusedException extends RuntimeException {
 
     private static final long serialVersionUID = 1;
 
-    RefusedException(String sentence) {
+    /**
+     * What is refused.
+     *
+     * @param sentence one sentence for the user
+     */
+    public RefusedException(String sentence) {
         super(sentence);
     }
 }

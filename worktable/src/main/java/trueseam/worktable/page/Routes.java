@@ -1,26 +1,24 @@
 package trueseam.worktable.page;
 
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
 import java.util.function.Consumer;
 
 /** The addresses of the screens, all below {@code /p/PROJECT/}. */
 public final class Routes {
 
     private final RoutesConfig javalin;
-    private final Desk desk;
-    private final Pages pages;
+    private final Seats seats;
 
     /**
      * For the server.
      *
      * @param javalin the server's own routes
-     * @param desk the desk
-     * @param pages how pages are drawn
+     * @param seats whose desk a request is answered at
      */
-    public Routes(RoutesConfig javalin, Desk desk, Pages pages) {
+    public Routes(RoutesConfig javalin, Seats seats) {
         this.javalin = javalin;
-        this.desk = desk;
-        this.pages = pages;
+        this.seats = seats;
     }
 
     /**
@@ -30,7 +28,7 @@ public final class Routes {
      * @param answer what is done
      */
     public void look(String what, Consumer<Visit> answer) {
-        javalin.get("/p/{id}/" + what, ctx -> answer.accept(new Visit(ctx, desk, pages)));
+        javalin.get("/p/{id}/" + what, ctx -> answer.accept(visit(ctx)));
     }
 
     /**
@@ -40,6 +38,11 @@ public final class Routes {
      * @param answer what is done
      */
     public void act(String what, Consumer<Visit> answer) {
-        javalin.post("/p/{id}/" + what, ctx -> answer.accept(new Visit(ctx, desk, pages)));
+        javalin.post("/p/{id}/" + what, ctx -> answer.accept(visit(ctx)));
+    }
+
+    private Visit visit(Context context) {
+        Seats.Seat seat = seats.of(context);
+        return new Visit(context, seat.desk(), seat.pages());
     }
 }

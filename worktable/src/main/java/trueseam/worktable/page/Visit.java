@@ -138,7 +138,8 @@ public final class Visit {
                 done(),
                 kept.undoable(),
                 kept.redoable(),
-                pages.secret());
+                pages.secret(),
+                pages.signed());
     }
 
     private Set<Step> done() {

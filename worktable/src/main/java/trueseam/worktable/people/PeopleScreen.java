@@ -15,6 +15,7 @@ import trueseam.records.trouble.OutdatedException;
 import trueseam.worktable.page.Brought;
 import trueseam.worktable.page.Desk;
 import trueseam.worktable.page.Pages;
+import trueseam.worktable.page.Seats;
 import trueseam.worktable.project.NoSuchProjectException;
 import trueseam.worktable.project.Project;
 
@@ -28,9 +29,9 @@ public final class PeopleScreen {
     private final Pages pages;
 
     /**
-     * For the server.
+     * For one request.
      *
-     * @param desk the desk
+     * @param desk the desk that it is answered at
      * @param pages how pages are drawn
      */
     public PeopleScreen(Desk desk, Pages pages) {
@@ -42,15 +43,21 @@ public final class PeopleScreen {
      * Names the addresses.
      *
      * @param routes the server's routes
+     * @param seats whose desk a request is answered at
      */
-    public void answer(RoutesConfig routes) {
-        routes.get("/people/{id}", context -> show(context, "", 200));
-        routes.get("/people/{id}/photo", this::photo);
-        routes.get("/people/{id}/compare", this::compare);
-        routes.post("/people/{id}", this::change);
-        routes.post("/people/{id}/photo", this::bringPhoto);
-        routes.post("/people/{id}/archive", this::archive);
-        routes.post("/people/{id}/erase", this::erase);
+    public static void answer(RoutesConfig routes, Seats seats) {
+        routes.get("/people/{id}", context -> at(seats, context).show(context, "", 200));
+        routes.get("/people/{id}/photo", context -> at(seats, context).photo(context));
+        routes.get("/people/{id}/compare", context -> at(seats, context).compare(context));
+        routes.post("/people/{id}", context -> at(seats, context).change(context));
+        routes.post("/people/{id}/photo", context -> at(seats, context).bringPhoto(context));
+        routes.post("/people/{id}/archive", context -> at(seats, context).archive(context));
+        routes.post("/people/{id}/erase", context -> at(seats, context).erase(context));
+    }
+
+    private static PeopleScreen at(Seats seats, Context context) {
+        Seats.Seat seat = seats.of(context);
+        return new PeopleScreen(seat.desk(), seat.pages());
     }
 
     private Drawer drawer() {

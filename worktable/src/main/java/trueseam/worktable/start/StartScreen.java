@@ -11,6 +11,7 @@ import trueseam.records.project.KeptProject;
 import trueseam.records.project.Sought;
 import trueseam.worktable.page.Desk;
 import trueseam.worktable.page.Pages;
+import trueseam.worktable.page.Seats;
 import trueseam.worktable.people.Again;
 import trueseam.worktable.people.PeopleScreen;
 import trueseam.worktable.project.NoSuchProjectException;
@@ -23,9 +24,9 @@ public final class StartScreen {
     private final Pages pages;
 
     /**
-     * For the server.
+     * For one request.
      *
-     * @param desk the desk
+     * @param desk the desk that it is answered at
      * @param pages how pages are drawn
      */
     public StartScreen(Desk desk, Pages pages) {
@@ -37,20 +38,32 @@ public final class StartScreen {
      * Names the addresses.
      *
      * @param routes the server's routes
+     * @param seats whose desk a request is answered at
      */
-    public void answer(RoutesConfig routes) {
-        routes.get("/", context -> show(context, ""));
+    public static void answer(RoutesConfig routes, Seats seats) {
+        routes.get("/", context -> at(seats, context).show(context, ""));
         routes.get("/favicon.ico", context -> context.redirect("/static/mark.svg"));
-        routes.post("/projects", this::begin);
-        routes.post("/projects/{id}/duplicate", this::duplicate);
-        routes.post("/projects/{id}/archive", this::archive);
-        routes.post("/projects/{id}/delete", this::delete);
+        routes.post("/projects", context -> at(seats, context).begin(context));
+        routes.post("/projects/{id}/duplicate", context -> at(seats, context).duplicate(context));
+        routes.post("/projects/{id}/archive", context -> at(seats, context).archive(context));
+        routes.post("/projects/{id}/delete", context -> at(seats, context).delete(context));
         routes.post("/measure-again", context -> {
             Again.tell(context);
             context.redirect("/", HttpStatus.SEE_OTHER);
         });
-        new PeopleScreen(desk, pages).answer(routes);
-        new TakeAway(desk, this).answer(routes);
+        PeopleScreen.answer(routes, seats);
+        routes.get("/take-away", context -> away(seats, context).give(context));
+        routes.post("/bring-back", context -> away(seats, context).bringBack(context));
+    }
+
+    private static StartScreen at(Seats seats, Context context) {
+        Seats.Seat seat = seats.of(context);
+        return new StartScreen(seat.desk(), seat.pages());
+    }
+
+    private static TakeAway away(Seats seats, Context context) {
+        StartScreen start = at(seats, context);
+        return new TakeAway(start.desk, start);
     }
 
     /** The page, with what was done. */

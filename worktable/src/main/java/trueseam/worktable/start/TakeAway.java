@@ -1,6 +1,5 @@
 package trueseam.worktable.start;
 
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.io.BufferedOutputStream;
@@ -31,17 +30,12 @@ final class TakeAway {
         this.start = start;
     }
 
-    void answer(RoutesConfig routes) {
-        routes.get("/take-away", this::give);
-        routes.post("/bring-back", this::bringBack);
-    }
-
     private Archive archive() {
         return desk.shelf().drawer().archive();
     }
 
     /** Written to the disk first: what fails on the way is said, and not half a file. */
-    private void give(Context context) {
+    void give(Context context) {
         Optional<String> person =
                 Optional.ofNullable(context.queryParam("person")).filter(mark -> !mark.isEmpty());
         MadeSheets made = new MadeSheets(desk, LocalDate.now(ZoneId.systemDefault()));
@@ -63,7 +57,7 @@ final class TakeAway {
         }
     }
 
-    private void bringBack(Context context) {
+    void bringBack(Context context) {
         UploadedFile brought = context.uploadedFile("file");
         if (brought == null || brought.size() == 0) {
             throw new ArchiveException("no file was chosen");

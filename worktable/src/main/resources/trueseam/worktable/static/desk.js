@@ -5,7 +5,7 @@ const bar = () => document.getElementById("bar");
 const secret = () => document.querySelector('meta[name="secret"]').content;
 
 /** This page's own mark: a reload shows what is kept now and gets a new one, and no other tab has it. */
-const tab = crypto.randomUUID();
+const tab = crypto.getRandomValues(new Uint32Array(4)).join("-"); // randomUUID is not there without TLS
 
 export function say(sentence) {
   const notice = document.getElementById("notice");

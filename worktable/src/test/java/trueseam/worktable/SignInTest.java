@@ -1,0 +1,160 @@
+package trueseam.worktable;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import trueseam.records.access.Access;
+import trueseam.worktable.Studio.Visitor;
+import trueseam.worktable.studio.Reach;
+
+/** Signing in and out, over real connections. */
+class SignInTest {
+
+    @TempDir
+    private Path data;
+
+    private Studio studio;
+
+    @BeforeEach
+    void open() {
+        studio = new Studio(data);
+    }
+
+    @AfterEach
+    void close() {
+        studio.close();
+    }
+
+    @Test
+    void aSessionIsACookieThatNoScriptAndNoOtherSiteGetsAndIsNewEveryTime() throws IOException, InterruptedException {
+        Visitor ann = studio.nobody();
+        ann.cookie = "trueseam-session=prepared-by-somebody-else";
+        assertThat(ann.signIn("Ann", Studio.PASSWORD).statusCode()).isEqualTo(303);
+        assertThat(ann.cookies().get(0))
+                .startsWith("trueseam-session=")
+                .contains("HttpOnly")
+                .contains("SameSite=Strict")
+                .contains("Path=/")
+                .doesNotContain("Secure")
+                .doesNotContain("prepared");
+        String first = ann.cookie;
+        ann.signIn("Ann", Studio.PASSWORD);
+        assertThat(ann.cookie).isNotEqualTo(first);
+        Visitor old = studio.nobody();
+        old.cookie = first;
+        assertThat(old.get("/").statusCode()).as("the session before is ended").isEqualTo(303);
+    }
+
+    @Test
+    void behindTlsTheCookieIsSecureAndOnlyTheNameOfTheProxyIsBelieved(@TempDir Path other)
+            throws IOException, InterruptedException {
+        Reach reach = new Reach("127.0.0.1", Optional.of("studio.example.org"), true);
+        try (Studio behind = new Studio(other, reach)) {
+            assertThat(behind.worktable.address()).isEqualTo("https://studio.example.org/");
+            HttpResponse<String> answer = behind.nobody().signIn("Ann", Studio.PASSWORD);
+            assertThat(answer.headers().firstValue("Set-Cookie").orElse(""))
+                    .startsWith("__Host-trueseam=")
+                    .contains("Secure")
+                    .doesNotContain("Domain");
+            assertThat(answer.headers().firstValue("Strict-Transport-Security")).isPresent();
+        }
+        assertThat(reach.origin("studio.example.org", 7431)).contains("https://studio.example.org");
+        assertThat(reach.origin("other.example.org", 7431)).isEmpty();
+        assertThatThrownBy(() -> new Reach("0.0.0.0", Optional.empty(), false))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void signingOutEverywhereEndsTheOtherBrowserToo() throws IOException, InterruptedException {
+        Visitor here = studio.signedIn("Ann");
+        Visitor there = studio.signedIn("Ann");
+        assertThat(there.get("/").statusCode()).isEqualTo(200);
+        assertThat(here.post("/sign-out-everywhere", "").statusCode()).isEqualTo(303);
+        assertThat(there.get("/").statusCode()).isEqualTo(303);
+        assertThat(there.post("/projects", "name=Late").statusCode()).isIn(401, 403);
+    }
+
+    @Test
+    void aChangeNeedsTheSecretOfThisVerySessionAndOurOwnOrigin() throws IOException, InterruptedException {
+        Visitor ann = studio.signedIn("Ann");
+        Visitor bo = studio.signedIn("Bill");
+        assertThat(ann.secret).isNotEqualTo(bo.secret);
+        String own = ann.secret;
+        ann.secret = bo.secret;
+        assertThat(ann.post("/projects", "name=Foreign").statusCode()).isEqualTo(403);
+        ann.secret = own;
+        HttpResponse<String> foreign = ann.send(ann.request("/projects")
+                .header("Trueseam-Secret", own)
+                .header("Origin", "http://elsewhere.example")
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(java.net.http.HttpRequest.BodyPublishers.ofString("name=Foreign")));
+        assertThat(foreign.statusCode()).isEqualTo(403);
+        assertThat(ann.post("/projects", "name=Own").statusCode()).isEqualTo(303);
+    }
+
+    @Test
+    void afterTenWrongPasswordsTheRightOneWaitsTooAndNobodyElse() throws IOException, InterruptedException {
+        Visitor guesser = studio.nobody();
+        for (int i = 0; i < 10; i++) {
+            HttpResponse<String> answer = guesser.signIn("Ann", "guess number " + i);
+            assertThat(answer.statusCode()).isEqualTo(422);
+            assertThat(answer.body()).doesNotContain("guess number");
+        }
+        HttpResponse<String> waits = studio.nobody().signIn("Ann", Studio.PASSWORD);
+        assertThat(waits.statusCode()).isEqualTo(429);
+        assertThat(waits.body()).contains("quarter of an hour");
+        assertThat(studio.nobody().signIn("Bill", Studio.PASSWORD).statusCode()).isEqualTo(303);
+    }
+
+    @Test
+    void anInvitationSetsAPasswordOnceAndSignsIn() throws IOException, InterruptedException {
+        Visitor owner = studio.signedIn("irena");
+        String page = owner.post("/accounts", "called=Dora&role=student").body();
+        String link = page.replaceAll("(?s).*/invited/([A-Za-z0-9_-]+).*", "/invited/$1");
+        Visitor dora = studio.nobody();
+        assertThat(dora.get(link).body()).contains("Dora").contains("one purpose: fitting patterns");
+        String form = "called=Dora&name=dora&password=" + Studio.encoded("otter rain thimble") + "&again="
+                + Studio.encoded("otter rain thimble");
+        assertThat(dora.post(link, form.replace("&again=otter", "&again=other")).body())
+                .contains("not the same");
+        assertThat(dora.post(link, form).statusCode()).isEqualTo(303);
+        assertThat(dora.get("/").body()).contains("Dora");
+        Visitor second = studio.nobody();
+        assertThat(second.get(link).statusCode()).isEqualTo(422);
+    }
+
+    @Test
+    void theTrailTellsTheStudentWhoLookedAtWhichPage() throws IOException, InterruptedException {
+        String project = "/p/" + studio.annsProjects.get(0);
+        assertThat(studio.signedIn("Tea").get(project + "/chart").body()).contains("shared with you to look at");
+        List<Access> trail = studio.book.drawer(studio.ann).trail().of(studio.annsPeople.get(0));
+        assertThat(trail).hasSize(1);
+        assertThat(trail.get(0).account()).isEqualTo(studio.teacher);
+        assertThat(trail.get(0).what()).isEqualTo("looked at chart");
+        assertThat(studio.signedIn("Ann").get("/my-people").body()).contains("<td>Tea</td><td>looked at chart</td>");
+    }
+
+    @Test
+    void whatIsKeptOfAPersonCanBeTakenAwayAndErased() throws IOException, InterruptedException {
+        Visitor ann = studio.signedIn("Ann");
+        String mark = studio.annsPeople.get(0);
+        HttpResponse<String> taken = ann.get("/take-away?person=" + mark);
+        assertThat(taken.headers().firstValue("Content-Type")).contains("application/zip");
+        assertThat(ann.post("/people/" + mark + "/erase", "").statusCode()).isEqualTo(303);
+        assertThat(studio.book.drawer(studio.ann).trail().of(mark))
+                .extracting(Access::what)
+                .containsExactlyInAnyOrder("took away", "worked on erase");
+        assertThat(ann.get("/my-people").body()).doesNotContain("Ottilie").contains("Wanda");
+        assertThat(ann.get("/p/" + studio.annsProjects.get(0) + "/person").statusCode())
+                .isEqualTo(404);
+    }
+}
