@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.buffer.OffsetCurve;
+import trueseam.geometry.Cubic;
 import trueseam.geometry.GeometryException;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
@@ -28,6 +29,12 @@ final class ChordOffset {
 
     /** The strip beside a shorter chord encloses less than {@link Region} takes for an area. */
     private static final double SHORTEST_CHORD_MM = 3 * Path.CHAIN_MM;
+
+    /** The last chord of a curve: its strip sticks out by a few thousandths of a millimetre. */
+    private static final double LEAD_MM = 0.015;
+
+    /** Each chord towards an end is so much shorter: its strip then ends before the curve does. */
+    private static final double LEAD_GROWS = 3;
 
     private ChordOffset() {}
 
@@ -77,7 +84,7 @@ final class ChordOffset {
     private static List<Chord> chords(List<Margin> margins, double fineMm) {
         List<Chord> chords = new ArrayList<>();
         for (Margin m : margins) {
-            List<Point> points = m.line().flattened(fineMm);
+            List<Point> points = chain(m.line(), fineMm);
             Point from = points.get(0);
             for (Point to : points.subList(1, points.size())) {
                 if (!from.isNear(to, SHORTEST_CHORD_MM)) {
@@ -87,6 +94,36 @@ final class ChordOffset {
             }
         }
         return chords;
+    }
+
+    /**
+     * The chain of a line, its chords shorter and shorter towards the ends of each curve: a strip lies across its chord, and beside a corner
+     * or a fold a long chord's strip would stick out by its lean, a third of a millimetre and more.
+     */
+    private static List<Point> chain(Path line, double fineMm) {
+        List<Point> all = new ArrayList<>(List.of(line.start()));
+        for (Segment s : line.segments()) {
+            Path curve = Path.of(s);
+            List<Point> points = curve.flattened(fineMm);
+            int last = points.size() - 1;
+            if (s instanceof Cubic) {
+                double first = points.get(0).distanceTo(points.get(1));
+                for (double mm = LEAD_MM; mm < first / 2; mm *= LEAD_GROWS) {
+                    all.add(curve.pointAt(mm));
+                }
+            }
+            all.addAll(points.subList(1, last));
+            if (s instanceof Cubic) {
+                List<Point> out = new ArrayList<>();
+                double end = points.get(last - 1).distanceTo(points.get(last));
+                for (double mm = LEAD_MM; mm < end / 2; mm *= LEAD_GROWS) {
+                    out.add(0, curve.pointAt(curve.length() - mm));
+                }
+                all.addAll(out);
+            }
+            all.add(s.end());
+        }
+        return all;
     }
 
     private static void wedge(Chord c, Chord next, double mitreLimit, List<Path> wedges) {

@@ -110,6 +110,26 @@ class OffsetTest {
                 .hasMessageContaining("Nothing is left");
     }
 
+    /** A neck of 60 mm radius ends square on the fold; the narrow mouth below is covered over, so the line is found by strips. */
+    @Test
+    void nothingReachesBeyondAFoldBesideACurveWhereTheLineIsFoundByStrips() {
+        Path cut = Offset.outline(
+                List.of(
+                        margin("M 0 0 L 95 0 L 100 60 L 105 0 L 200 0 L 200 300 L 60 300", 16),
+                        margin("M 60 300 C 60 266.863 33.137 240 0 240", 16),
+                        margin("M 0 240 L 0 0", 0)),
+                TOLERANCE_MM);
+        assertThat(Region.faultOf(cut)).isEmpty();
+        assertThat(cut.bounds().minX()).isCloseTo(0, within(TOLERANCE_MM));
+        // The neck's cutting line is the circle of 60 - 16 mm about (0, 300); it meets the fold 44 mm below the centre.
+        assertThat(cut.nearest(new Point(0, 256)).point().distanceTo(new Point(0, 256)))
+                .isLessThan(2 * TOLERANCE_MM);
+        for (double angle = 0.05; angle < 1.4; angle += 0.1) {
+            Point p = new Point(44 * Math.sin(angle), 300 - 44 * Math.cos(angle));
+            assertThat(cut.nearest(p).point().distanceTo(p)).isLessThan(2 * TOLERANCE_MM);
+        }
+    }
+
     @Test
     void aPieceThatFallsApartWhenNarrowedIsRefused() {
         Path bone = Drawn.path(

@@ -27,8 +27,8 @@ import trueseam.geometry.polygon.Region;
 /** Writes one piece: what is read back, and what is drawn for the eye. Used once. */
 final class PieceWriter {
 
-    /** How true the cutting line is drawn; a pen is ten times as wide. */
-    private static final double CUTTING_TOLERANCE_MM = 0.05;
+    /** How true the cutting line is drawn: what others read of it is to be within 0.05 mm. */
+    private static final double CUTTING_TOLERANCE_MM = 0.02;
 
     private static final double NOTCH_MM = 6;
     /** Between the cuts of a double or triple notch: 1/4 in, common practice. */
