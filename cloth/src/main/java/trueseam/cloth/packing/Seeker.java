@@ -19,12 +19,19 @@ final class Seeker {
     private static final double LEAST_PRESS = 0.00001;
     private static final int PRESS_FAILS = 4;
 
+    /** A layout is not called shorter for less than this part of its length. */
+    private static final double TOO_LITTLE = 1e-9;
+
+    /** What a try counts for where no shorter layout can be. */
+    private static final int IDLE = 5000;
+
     /** Layouts with overlap left that are kept to begin again from. */
     private static final int POOL = 6;
 
     private final Arrangement a;
     private final Random random;
     private final Separation separation;
+    private final double least;
     private Arrangement.Snapshot best;
     private double cut = FIRST_CUT;
     private double press = FIRST_PRESS;
@@ -39,6 +46,26 @@ final class Seeker {
         this.a = a;
         random = new Random(seed);
         separation = new Separation(a, random);
+        least = leastLength();
+    }
+
+    /** No layout is shorter than its longest copy, nor than what lies there by hand. */
+    private double leastLength() {
+        double longest = 0;
+        for (int i = 0; i < a.count; i++) {
+            double shortest = Double.POSITIVE_INFINITY;
+            for (int f : a.choices[i]) {
+                Form form = a.forms.get(f);
+                double extent = form.polygon.maxX - form.polygon.minX;
+                shortest = Math.min(shortest, form.stepX == 0 ? extent : form.allowedX(form.lowX, 1e9) + form.reachX);
+            }
+            if (i >= a.fixedCount) {
+                longest = Math.max(longest, shortest);
+            } else if (!a.strip.fixed().get(i).flaw()) {
+                longest = Math.max(longest, a.strip.fixed().get(i).placed().x() + a.forms.get(a.choices[i][0]).reachX);
+            }
+        }
+        return longest;
     }
 
     /** A first layout. */
@@ -89,6 +116,13 @@ final class Seeker {
 
     /** One try at a shorter layout. */
     void step(BooleanSupplier stop) {
+        // However little a try weighs, it is a try: rounds must come to an end.
+        a.weighed += a.count;
+        if (best.length <= least * (1 + TOO_LITTLE)) {
+            a.weighed += IDLE;
+            stop.getAsBoolean();
+            return;
+        }
         if (pressing) {
             pressOn(stop);
         } else {
@@ -98,9 +132,8 @@ final class Seeker {
 
     private void pressOn(BooleanSupplier stop) {
         a.load(best);
-        shorten(best.length * (1 - press));
-        if (separation.run(stop, 1)) {
-            keep();
+        shorten(Math.max(least, best.length * (1 - press)));
+        if (separation.run(stop, 1) && keep()) {
             fails = 0;
         } else if (++fails >= PRESS_FAILS) {
             fails = 0;
@@ -115,15 +148,14 @@ final class Seeker {
     private void explore(BooleanSupplier stop) {
         if (pool.isEmpty()) {
             a.load(best);
-            shorten(best.length * (1 - cut));
+            shorten(Math.max(least, best.length * (1 - cut)));
         } else {
             pool.sort(Comparator.comparingDouble(Failed::overlap));
             int at = (int) Math.min(pool.size() - 1.0, Math.abs(random.nextGaussian()) * pool.size() / 3);
             a.load(pool.get(at).at());
             swapTwo();
         }
-        if (separation.run(stop)) {
-            keep();
+        if (separation.run(stop) && keep()) {
             pool.clear();
             fails = 0;
             cut = Math.min(FIRST_CUT, cut * 1.2);
@@ -146,10 +178,15 @@ final class Seeker {
         }
     }
 
-    private void keep() {
+    /** Whether it is shorter than the best: on cloth with a repeat it may be as long again. */
+    private boolean keep() {
         double used = a.used();
+        if (used >= best.length * (1 - TOO_LITTLE)) {
+            return false;
+        }
         a.length = used;
         best = a.snapshot();
+        return true;
     }
 
     /** Takes the length away somewhere: what lies behind it moves forward. */
