@@ -3,6 +3,7 @@ package trueseam.cloth.packing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Every copy somewhere on the strip, overlaps and all, with the weight that each pair's overlap has at present. */
 final class Arrangement {
@@ -66,15 +67,18 @@ final class Arrangement {
         for (int p = 0; p < strip.parts().size(); p++) {
             int from = forms.size();
             forms.addAll(Form.all(p, strip.parts().get(p), strip.width()));
-            ofPart.add(java.util.stream.IntStream.range(from, forms.size()).toArray());
+            ofPart.add(IntStream.range(from, forms.size())
+                    .filter(f -> !Double.isNaN(forms.get(f).allowedY(0)))
+                    .toArray());
         }
         List<int[]> choices = new ArrayList<>();
         int[] left = strip.parts().stream().mapToInt(StripPart::copies).toArray();
         for (Strip.Fixed f : strip.fixed()) {
             int part = f.placed().part();
             int only = -1;
-            for (int k : ofPart.get(part)) {
-                if (forms.get(k).way.equals(f.placed().way())) {
+            for (int k = 0; k < forms.size(); k++) {
+                if (forms.get(k).part == part
+                        && forms.get(k).way.equals(f.placed().way())) {
                     only = k;
                 }
             }
@@ -86,6 +90,9 @@ final class Arrangement {
             left[part]--;
         }
         for (int p = 0; p < left.length; p++) {
+            if (left[p] > 0 && ofPart.get(p).length == 0) {
+                throw new DoesNotFitException(strip.parts().get(p).name());
+            }
             for (int k = 0; k < left[p]; k++) {
                 choices.add(ofPart.get(p));
             }

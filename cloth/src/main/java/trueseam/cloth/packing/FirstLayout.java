@@ -58,9 +58,6 @@ final class FirstLayout {
             // After the tries the end of what is laid is free for certain.
             double room = far + extent + form.stepX;
             double y = form.allowedY(form.lowY + random.nextDouble() * (form.highY - form.lowY));
-            if (Double.isNaN(y)) {
-                throw new DoesNotFitException(a.strip.parts().get(form.part).name());
-            }
             double wanted = k < PLACES ? form.lowX + random.nextDouble() * far : form.lowX + far;
             double x = form.allowedX(wanted, room);
             if (Double.isNaN(x) || x + form.reachX >= bestRight || a.cost(i, f, x, y, 0) > 0) {
