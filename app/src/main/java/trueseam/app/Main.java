@@ -17,6 +17,7 @@ import trueseam.app.command.CompareCommand;
 import trueseam.app.command.DraftCommand;
 import trueseam.app.command.FitCommand;
 import trueseam.app.command.GiveCommand;
+import trueseam.app.command.HandoutCommand;
 import trueseam.app.command.LayCommand;
 import trueseam.app.command.MeasureCommand;
 import trueseam.app.command.OpenCommand;
@@ -52,6 +53,7 @@ public final class Main implements Runnable {
             CompareCommand.class,
             FitCommand.class,
             PrintCommand.class,
+            HandoutCommand.class,
             LayCommand.class,
             AlterationsCommand.class,
             ChoicesCommand.class,

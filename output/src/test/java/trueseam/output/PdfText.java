@@ -30,4 +30,16 @@ public final class PdfText {
             throw new UncheckedIOException(e);
         }
     }
+
+    /** What is written on one page, from 0. */
+    public static String of(byte[] pdf, int page) {
+        try (PDDocument read = Loader.loadPDF(pdf)) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setStartPage(page + 1);
+            stripper.setEndPage(page + 1);
+            return stripper.getText(read).replaceAll("[\\s\\u00a0]+", " ");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 }

@@ -31,9 +31,9 @@ final class PracticePiece {
         this.worked = worked;
     }
 
-    /** The room that the finished lines take too, so that both copies lie alike. */
+    /** The room that the finished lines and the words beside pins take, so that both copies lie alike. */
     Bounds area() {
-        return table.area(cells).grown(16);
+        return table.area(cells).grown(40);
     }
 
     void draw(Canvas view) {
@@ -50,11 +50,11 @@ final class PracticePiece {
         }
         marks.forEach((at, steps) -> {
             TableSymbols.mark(view, at, false);
-            number(view, at, steps);
+            number(view, at, "mark " + steps, -3.4);
         });
         pins.forEach((at, steps) -> {
             TableSymbols.pin(view, at);
-            number(view, at, steps);
+            number(view, at, "pin " + steps, 1.6);
         });
     }
 
@@ -72,7 +72,7 @@ final class PracticePiece {
         places.merge(place.on(piece), number, (before, more) -> before + ", " + more);
     }
 
-    private static void number(Canvas view, Point at, String steps) {
-        view.text(steps, at.plus(new Vec(2, 1.6).times(1 / view.scale())), NUMBER);
+    private static void number(Canvas view, Point at, String words, double upMm) {
+        view.text(words, at.plus(new Vec(2, upMm).times(1 / view.scale())), NUMBER);
     }
 }

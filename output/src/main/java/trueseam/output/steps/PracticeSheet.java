@@ -13,7 +13,6 @@ import trueseam.garment.pattern.Pattern;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Point;
 import trueseam.output.drawing.Align;
-import trueseam.output.drawing.Canvas;
 import trueseam.output.drawing.Dash;
 import trueseam.output.drawing.Lettering;
 import trueseam.output.drawing.PdfBook;
@@ -81,8 +80,7 @@ public final class PracticeSheet {
      * @return a PDF
      */
     public static byte[] forStudent(FitResult fit, SheetPaper paper, int student, int students) {
-        return drawn(
-                fit, paper, "Practice in quarter scale: student " + student + " of " + students, false);
+        return drawn(fit, paper, "Practice in quarter scale: student " + student + " of " + students, false);
     }
 
     private static byte[] drawn(FitResult fit, SheetPaper paper, String head, boolean worked) {
@@ -109,8 +107,8 @@ public final class PracticeSheet {
         QuarterRuler.draw(flow);
         flow.paragraph(
                 "1. Work out what is needed: need = body + ease - pattern, and share it over the cut edges. 2. On each piece put the"
-                        + " pin where the ring with a dot is, measure marks from the small crosses, and turn, shift and trace as the steps"
-                        + " say, on tissue. 3. True the lines: corners as they were, seams of one length.",
+                        + " pin where the ring with a dot is, measure marks from the small crosses (the numbers are those of the steps), and"
+                        + " turn, shift and trace as the steps say, on tissue. 3. True the lines: corners as they were, seams of one length.",
                 TEXT,
                 2);
         table();
@@ -173,7 +171,8 @@ public final class PracticeSheet {
         if (wide > flow.width()) {
             throw new PracticeTooWideException(chapter.before().name(), wide, flow.width());
         }
-        List<String> words = cells.stream().flatMap(cell -> cell.caption().stream()).toList();
+        List<String> words =
+                cells.stream().flatMap(cell -> cell.caption().stream()).toList();
         double column = flow.width() - wide - GAP_MM;
         double wordsMm = column < LEAST_COLUMN_MM ? Double.MAX_VALUE : highOf(words, column);
         boolean beside = wordsMm <= flow.roomOfAPage() - 9;
@@ -201,16 +200,15 @@ public final class PracticeSheet {
         while (left > 0) {
             double part = Math.min(left, flow.room());
             Bounds room = new Bounds(flow.left(), flow.y() - part, flow.left() + wide, flow.y());
-            Point origin = new Point(
-                    flow.left() - SCALE * area.minX(), flow.y() + done - SCALE * area.maxY());
+            Point origin = new Point(flow.left() - SCALE * area.minX(), flow.y() + done - SCALE * area.maxY());
             flow.page().within(room.grown(0.4), clipped -> piece.draw(clipped.view(SCALE, origin)));
             flow.down(part);
             done += part;
             left -= part;
             if (left > 0) {
-                join(flow.page());
+                join(0.8);
                 flow.turnPage();
-                join(flow.page());
+                join(-3);
             } else {
                 return part;
             }
@@ -218,11 +216,14 @@ public final class PracticeSheet {
         return 0;
     }
 
-    private void join(Canvas page) {
-        Point from = new Point(flow.left(), flow.y());
-        page.line(from, new Point(flow.left() + flow.width(), flow.y()), JOIN);
-        page.text(
-                "join here", new Point(flow.left() + flow.width(), flow.y() + 0.8), Lettering.of(2.2).endingThere());
+    private void join(double wordsUpMm) {
+        double right = flow.left() + flow.width();
+        flow.page().line(new Point(flow.left(), flow.y()), new Point(right, flow.y()), JOIN);
+        flow.page()
+                .text(
+                        "join here",
+                        new Point(right, flow.y() + wordsUpMm),
+                        Lettering.of(2.2).endingThere());
     }
 
     private double highOf(List<String> lines, double wide) {

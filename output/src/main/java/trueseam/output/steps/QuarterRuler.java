@@ -39,8 +39,7 @@ final class QuarterRuler {
         }
         for (int cm = 1; cm <= CENTIMETRES; cm++) {
             double at = x + cm * CM_MM;
-            page.line(
-                    new Point(at, top - HIGH_MM), new Point(at, top - HIGH_MM + (cm % 5 == 0 ? 3 : 1.5)), FINE);
+            page.line(new Point(at, top - HIGH_MM), new Point(at, top - HIGH_MM + (cm % 5 == 0 ? 3 : 1.5)), FINE);
             if (cm % 5 == 0 && cm < CENTIMETRES) {
                 page.text(String.valueOf(cm), new Point(at, top - HIGH_MM + 3.6), SMALL.centred());
             }
@@ -50,8 +49,7 @@ final class QuarterRuler {
                 "Ruler in quarter scale, inches above and centimetres below: cut it out. Test squares: the left one measures 1/2 in"
                         + " (12.7 mm) and the right one 12.5 mm on each side of the paper; they stand for 2 in and 50 mm. If they do"
                         + " not, print again at 100 %.",
-                Lettering.of(2.65),
-                2);
+                Lettering.of(2.65), 2);
     }
 
     private static void square(Canvas page, Point topLeft, double side, String words) {
