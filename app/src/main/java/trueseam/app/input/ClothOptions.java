@@ -98,8 +98,7 @@ public final class ClothOptions {
      * @throws InputException if it is no cloth
      */
     public Cloth cloth(LengthUnit bare) {
-        Layers layers =
-                lying == null || lying.fold ? Layers.LENGTHWISE : lying.single ? Layers.SINGLE : Layers.CROSSWISE;
+        Layers layers = lying == null ? Layers.LENGTHWISE : lying.layers();
         double[] shrinks = two(shrink, "--shrink", LengthUnit.MILLIMETRE, true);
         double[] repeats = two(stripes, "--stripes", bare, false);
         List<Flaw> places = new ArrayList<>();
