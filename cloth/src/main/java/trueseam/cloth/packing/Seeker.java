@@ -114,20 +114,18 @@ final class Seeker {
         pressing = on;
     }
 
-    /** One try at a shorter layout. */
-    void step(BooleanSupplier stop) {
+    /** One try at a shorter layout; whether it was told to stop. */
+    boolean step(BooleanSupplier stop) {
         // However little a try weighs, it is a try: rounds must come to an end.
         a.weighed += a.count;
         if (best.length <= least * (1 + TOO_LITTLE)) {
             a.weighed += IDLE;
-            stop.getAsBoolean();
-            return;
-        }
-        if (pressing) {
+        } else if (pressing) {
             pressOn(stop);
         } else {
             explore(stop);
         }
+        return stop.getAsBoolean();
     }
 
     private void pressOn(BooleanSupplier stop) {

@@ -104,14 +104,14 @@ public final class StripSearch {
         long[] due = {seeker.weighed() + round};
         try {
             while (!over) {
-                seeker.step(() -> {
+                boolean told = seeker.step(() -> {
                     if (!over && seeker.weighed() >= due[0]) {
                         pause();
                         due[0] = seeker.weighed() + round;
                     }
                     return over;
                 });
-                if (!over) {
+                if (!told) {
                     Arrangement.Snapshot known = best;
                     if (known.length < seeker.best().length * (1 - (pressing ? 0 : BEHIND))) {
                         seeker.takeOver(known);
