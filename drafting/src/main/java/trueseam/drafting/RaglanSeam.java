@@ -33,7 +33,6 @@ final class RaglanSeam {
     private final String shell;
     private final Path armhole;
     private final double leavesMm;
-    private final double inNeckMm;
     private final Path upper; // from the armhole to the neck
     private final Path neckPart; // from the neck point to the seam
     private final Path neckRest; // from the seam to the centre
@@ -50,7 +49,6 @@ final class RaglanSeam {
         this.shell = shell;
         this.armhole = armhole;
         this.shoulder = shoulder;
-        this.inNeckMm = inNeckMm;
         Point end = neck.pointAt(inNeckMm);
         leavesMm = leaves(armhole, end);
         upper = Path.of(Joining.tangentFromStart(armhole.pointAt(leavesMm), armhole.tangentAt(leavesMm), end));

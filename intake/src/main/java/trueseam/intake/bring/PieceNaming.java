@@ -34,6 +34,9 @@ final class PieceNaming {
     /** How sure a maker's own name is (our own scale). */
     private static final double NAMED = 0.95;
 
+    /** How sure a rectangle is the band that its length makes it (our own scale). */
+    private static final double BAND = 0.7;
+
     /** Of two that look alike the one is as good as the other. */
     private static final double EVEN = 0.5;
 
@@ -111,8 +114,12 @@ final class PieceNaming {
     }
 
     private Named byShape(Outline outline, RawPiece raw, Optional<ApparelPiece> told, int number) {
-        Optional<Proposal> proposal = naming.propose(outline);
         Optional<String> own = told.map(ApparelPiece::name);
+        Optional<PieceKind> band = BandShape.of(outline);
+        if (band.isPresent()) {
+            return band(band.get(), own, number);
+        }
+        Optional<Proposal> proposal = naming.propose(outline);
         if (proposal.filter(p -> p.unlike() < STRANGE).isEmpty()) {
             String name = own.orElseGet(() -> label(raw, number));
             findings.add(Finding.warning(
@@ -148,6 +155,24 @@ final class PieceNaming {
                         number,
                         ask.isEmpty() ? "" : " " + ask)));
         return new Named(name, Sure.proposed(p.kind(), sure), proposal, p.others(), ask);
+    }
+
+    private Named band(PieceKind kind, Optional<String> own, int number) {
+        String name = own.orElse(kind.word());
+        findings.add(Finding.note(
+                name,
+                String.format(
+                        Locale.ROOT,
+                        "Piece %d of the drawing is a long rectangle and is taken for a %s (%.0f in 100 sure; else another band, or a"
+                                + " facing); say --piece \"%d=...\" if it is not.",
+                        number,
+                        kind.word(),
+                        100 * BAND,
+                        number)));
+        List<PieceKind> others = Stream.of(PieceKind.WAISTBAND, PieceKind.CUFF, PieceKind.COLLAR, PieceKind.FACING)
+                .filter(k -> k != kind)
+                .toList();
+        return new Named(name, Sure.proposed(kind, BAND), Optional.empty(), others, "");
     }
 
     /** What nobody can see: of some pieces front and back have one shape, and only words tell them apart. */
