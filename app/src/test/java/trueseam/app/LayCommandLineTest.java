@@ -38,8 +38,8 @@ class LayCommandLineTest {
             "--out"
         };
         Ran one = run(with(asked, "one"));
-        Ran two = run(with(asked, "two"));
         assertThat(one.code()).as(one.err()).isZero();
+        assertThat(run(with(asked, "two")).code()).isZero();
         assertThat(one.out())
                 .contains("150 cm wide, folded lengthwise:")
                 .contains("buy ")
