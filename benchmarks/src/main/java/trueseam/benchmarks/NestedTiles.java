@@ -37,7 +37,7 @@ import trueseam.intake.file.DrawingFiles;
 import trueseam.intake.file.ReadChoices;
 import trueseam.intake.nest.Nest;
 import trueseam.intake.size.SizeTables;
-import trueseam.output.print.CuttingLine;
+import trueseam.garment.pattern.CuttingLine;
 
 /**
  * How long does it take to bring a tiled pattern in: A4 pages with a dress, trousers and a skirt in eight sizes nested, each in its colour,

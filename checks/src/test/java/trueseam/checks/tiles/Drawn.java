@@ -2,6 +2,7 @@ package trueseam.checks.tiles;
 
 import java.util.ArrayList;
 import java.util.List;
+import trueseam.garment.pattern.CuttingLine;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Bounds;
@@ -10,7 +11,6 @@ import trueseam.geometry.Path;
 import trueseam.geometry.Vec;
 import trueseam.intake.drawing.Look;
 import trueseam.intake.drawing.Stroke;
-import trueseam.output.print.CuttingLine;
 
 /** A drafted garment as its maker might draw it: cutting lines, dashed stitching lines, grainlines, piece beside piece. */
 final class Drawn {
