@@ -43,8 +43,8 @@ final class DraftedGarments {
             all.add(PanelledShells.twoPieceSleeve(figure, ease, Allowances.inches()));
             all.add(PanelledShells.yoke(figure, ease, Allowances.inches()));
             all.add(PanelledShells.gored(figure, ease, Allowances.inches()));
+            all.addAll(notSetIn(size));
         }
-        all.addAll(notSetIn(sizes));
         return all;
     }
 
