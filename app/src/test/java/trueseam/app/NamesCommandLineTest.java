@@ -36,10 +36,10 @@ class NamesCommandLineTest {
         Files.writeString(
                 names,
                 text.replace("piece 1: other", "piece 1: skirt front")
-                        .replace("edge: edge 1,", "edge: waist,")
-                        .replace("edge: edge 2,", "edge: side,")
-                        .replace("edge: edge 3,", "edge: hem,")
-                        .replace("edge: edge 4,", "edge: centre front,")
+                        .replaceFirst("edge: edge 1,", "edge: waist,")
+                        .replaceFirst("edge: edge 2,", "edge: side,")
+                        .replaceFirst("edge: edge 3,", "edge: hem,")
+                        .replaceFirst("edge: edge 4,", "edge: centre front,")
                         .replaceAll("(?m)^seam: .*$", "seam: waist; skirt front / waist; waistband / edge 2"));
         Ran named = Ran.in(folder, "", "bring-in", "skirt.svg", "--out", "named.svg");
         assertThat(named.code()).as(named.err()).isZero();
