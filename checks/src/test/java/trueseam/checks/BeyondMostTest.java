@@ -32,7 +32,7 @@ class BeyondMostTest {
 
     /** What a refusal tells her to do: another size, another amount, another way, or the place that gives the rest. */
     private static final String WAY_OUT =
-            ".*\\b(take|takes|lap|move|aim|cut|make|let|lower|share|go|raise|flare|mark|sew|open|alter|narrow)\\b.*";
+            ".*\\b(take|takes|lap|move|aim|cut|make|let|lower|share|go|raise|flare|mark|sew|open|alter|narrow|lay|widen)\\b.*";
 
     private static final LengthFormat SHOW = LengthFormat.inches(8);
 

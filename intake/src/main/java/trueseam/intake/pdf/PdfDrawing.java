@@ -115,8 +115,17 @@ public final class PdfDrawing {
                         + " --paper-only.");
     }
 
+    /** Of some broken files the library finds out by whatever it happens to trip over. */
+    private static PDDocument opened(byte[] content) throws IOException {
+        try {
+            return Loader.loadPDF(content);
+        } catch (RuntimeException e) {
+            throw new IOException("no list of objects that holds together", e);
+        }
+    }
+
     private static List<Page> pages(String file, byte[] content, int page, Set<String> off) {
-        try (PDDocument document = Loader.loadPDF(content)) {
+        try (PDDocument document = opened(content)) {
             int count = document.getNumberOfPages();
             if (page > count) {
                 throw new DrawingException(file, "", "It has " + count + " pages and no page " + page + ".");
