@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +21,9 @@ class HostileFilesTest {
     void everyHostileFileEndsInAPatternOrOneSentence() throws IOException, InterruptedException {
         Path folder = Files.createDirectories(Path.of("target", "hostile"));
         Path said = folder.resolve("said.txt");
-        long firstSeed = 1_000_000L + new SecureRandom().nextInt(1_000_000_000);
+        // The same from day to day, so that a red check can be repeated; others by hand: ./check
+        // -Dtrueseam.fuzz.seed=N.
+        long firstSeed = Long.getLong("trueseam.fuzz.seed", 927_184_087L);
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Xmx512m",
