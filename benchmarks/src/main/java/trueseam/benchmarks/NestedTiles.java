@@ -21,6 +21,7 @@ import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import trueseam.garment.ease.GarmentKind;
+import trueseam.garment.pattern.CuttingLine;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.size.SizeTable;
 import trueseam.geometry.Bounds;
@@ -37,7 +38,6 @@ import trueseam.intake.file.DrawingFiles;
 import trueseam.intake.file.ReadChoices;
 import trueseam.intake.nest.Nest;
 import trueseam.intake.size.SizeTables;
-import trueseam.garment.pattern.CuttingLine;
 
 /**
  * How long does it take to bring a tiled pattern in: A4 pages with a dress, trousers and a skirt in eight sizes nested, each in its colour,
