@@ -5,8 +5,6 @@ import trueseam.garment.ease.GarmentKind;
 import trueseam.garment.measure.Measure;
 import trueseam.garment.pattern.EdgeRef;
 import trueseam.garment.pattern.EdgeRole;
-import trueseam.garment.pattern.Landmark;
-import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Notch;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceBuilder;
@@ -34,13 +32,11 @@ final class KimonoDraft {
     private static final double FIRST_FORWARD_MM = 12;
 
     private final UpperDraft draft;
-    private final UpperPlan plan;
     private final KimonoSleeve front;
     private final KimonoSleeve back;
     private final double toElbowMm;
 
     private KimonoDraft(UpperPlan plan, double deeper, UpperPlan.Sum sum) {
-        this.plan = plan;
         draft = new UpperDraft(plan, false);
         draft.roughly(deeper);
         draft.exactly();
@@ -90,40 +86,19 @@ final class KimonoDraft {
     }
 
     Piece front(Allowances allowances) {
+        UpperPieces pieces = new UpperPieces(draft, draft.plan(), allowances);
         UpperDraft.OpenSide side = draft.frontSide();
-        PieceBuilder piece = new PieceBuilder("kimono front", PieceKind.KIMONO_FRONT)
-                .edge("waist", EdgeRole.WAIST, draft.frontWaistLine().path(), allowances.seamMm())
-                .edge("side", EdgeRole.SIDE, side.path(), allowances.seamMm());
+        PieceBuilder piece = pieces.frontToUnderarm("kimono front", PieceKind.KIMONO_FRONT, side);
         upper(piece, front, draft.frontShoulder, draft.frontNeck, "centre front", Notch.Kind.SINGLE, allowances);
-        side.darts().forEach(piece::dart);
-        draft.frontWaistLine().darts().forEach(piece::dart);
-        if (plan.bustDart()) {
-            piece.landmark(Landmark.BUST_POINT, draft.bustPoint);
-        }
-        return piece.level(LevelName.BUST, draft.frontBustLevel())
-                .level(
-                        LevelName.BODICE_LENGTH,
-                        UpperPieces.lengthLine(draft.frontDartApex().y()))
-                .level(LevelName.WAIST, 0)
-                .grain(UpperPieces.grain(
-                        0.6 * draft.frontWaist().x(),
-                        0,
-                        draft.frontShoulder.shoulderPoint().y()))
-                .build();
+        return pieces.frontWithin(
+                piece, side, draft.frontShoulder.shoulderPoint().y());
     }
 
     Piece back(Allowances allowances) {
-        PieceBuilder piece = new PieceBuilder("kimono back", PieceKind.KIMONO_BACK)
-                .edge("waist", EdgeRole.WAIST, draft.backWaistLine().path(), allowances.seamMm())
-                .edge("side", EdgeRole.SIDE, Path.of(draft.backSide()), allowances.seamMm());
+        UpperPieces pieces = new UpperPieces(draft, draft.plan(), allowances);
+        PieceBuilder piece = pieces.backToUnderarm("kimono back", PieceKind.KIMONO_BACK);
         upper(piece, back, draft.backShoulder, draft.backNeck, "centre back", Notch.Kind.DOUBLE, allowances);
-        draft.backWaistLine().darts().forEach(piece::dart);
-        return piece.level(LevelName.BUST, draft.backBustLevel())
-                .level(LevelName.BODICE_LENGTH, UpperPieces.lengthLine(draft.backBustLevel()))
-                .level(LevelName.WAIST, 0)
-                .landmark(Landmark.BLADE_POINT, draft.bladePoint)
-                .grain(UpperPieces.grain(0.25 * draft.backWaist().x(), 0, plan.backLength()))
-                .build();
+        return pieces.backWithin(piece);
     }
 
     private void upper(

@@ -6,13 +6,11 @@ import trueseam.garment.pattern.Dart;
 import trueseam.garment.pattern.EdgeRef;
 import trueseam.garment.pattern.EdgeRole;
 import trueseam.garment.pattern.Landmark;
-import trueseam.garment.pattern.LevelName;
 import trueseam.garment.pattern.Notch;
 import trueseam.garment.pattern.Piece;
 import trueseam.garment.pattern.PieceBuilder;
 import trueseam.garment.pattern.PieceKind;
 import trueseam.garment.pattern.Seam;
-import trueseam.geometry.Motion;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Vec;
@@ -33,14 +31,12 @@ final class RaglanDraft {
     private static final String DART = "shoulder dart";
 
     private final UpperDraft draft;
-    private final UpperPlan plan;
     private final SleeveDraft sleeve;
     private final RaglanSeam front; // drawn on the front turned over, as the sleeve has its front to the right
     private final RaglanSeam back;
 
     private RaglanDraft(Upper upper) {
         draft = upper.draft();
-        plan = upper.plan();
         sleeve = upper.sleeve();
         front = new RaglanSeam(SHELL, draft.frontArmhole(), draft.frontShoulder, draft.frontNeck, FRONT_IN_NECK_MM);
         back = new RaglanSeam(SHELL, draft.backArmhole(), draft.backShoulder, draft.backNeck, BACK_IN_NECK_MM);
@@ -59,38 +55,18 @@ final class RaglanDraft {
     }
 
     Piece front(Allowances allowances) {
+        UpperPieces pieces = new UpperPieces(draft, draft.plan(), allowances);
         UpperDraft.OpenSide side = draft.frontSide();
-        PieceBuilder piece = new PieceBuilder("raglan front", PieceKind.RAGLAN_FRONT)
-                .edge("waist", EdgeRole.WAIST, draft.frontWaistLine().path(), allowances.seamMm())
-                .edge("side", EdgeRole.SIDE, side.path(), allowances.seamMm());
+        PieceBuilder piece = pieces.frontToUnderarm("raglan front", PieceKind.RAGLAN_FRONT, side);
         upper(piece, front, "centre front", Notch.Kind.SINGLE, allowances);
-        side.darts().forEach(piece::dart);
-        draft.frontWaistLine().darts().forEach(piece::dart);
-        if (plan.bustDart()) {
-            piece.landmark(Landmark.BUST_POINT, draft.bustPoint);
-        }
-        return piece.level(LevelName.BUST, draft.frontBustLevel())
-                .level(
-                        LevelName.BODICE_LENGTH,
-                        UpperPieces.lengthLine(draft.frontDartApex().y()))
-                .level(LevelName.WAIST, 0)
-                .grain(UpperPieces.grain(
-                        0.6 * draft.frontWaist().x(), 0, draft.frontUnderarm().y()))
-                .build();
+        return pieces.frontWithin(piece, side, draft.frontUnderarm().y());
     }
 
     Piece back(Allowances allowances) {
-        PieceBuilder piece = new PieceBuilder("raglan back", PieceKind.RAGLAN_BACK)
-                .edge("waist", EdgeRole.WAIST, draft.backWaistLine().path(), allowances.seamMm())
-                .edge("side", EdgeRole.SIDE, Path.of(draft.backSide()), allowances.seamMm());
+        UpperPieces pieces = new UpperPieces(draft, draft.plan(), allowances);
+        PieceBuilder piece = pieces.backToUnderarm("raglan back", PieceKind.RAGLAN_BACK);
         upper(piece, back, "centre back", Notch.Kind.DOUBLE, allowances);
-        draft.backWaistLine().darts().forEach(piece::dart);
-        return piece.level(LevelName.BUST, draft.backBustLevel())
-                .level(LevelName.BODICE_LENGTH, UpperPieces.lengthLine(draft.backBustLevel()))
-                .level(LevelName.WAIST, 0)
-                .landmark(Landmark.BLADE_POINT, draft.bladePoint)
-                .grain(UpperPieces.grain(0.25 * draft.backWaist().x(), 0, plan.backLength()))
-                .build();
+        return pieces.backWithin(piece);
     }
 
     private static void upper(
@@ -104,15 +80,13 @@ final class RaglanDraft {
     }
 
     Piece sleeve(Allowances allowances) {
-        Path frontCap = sleeve.cap().front();
-        Path backCap = sleeve.cap().back().reversed();
         // The front is laid on turned over: mirrored, the cap lies as the piece does.
-        Path frontSeam = Mirror.of(front.ofSleeve(Mirror.of(frontCap)));
+        Path frontCap = Mirror.of(sleeve.cap().front());
+        Path backCap = sleeve.cap().back().reversed();
+        Path frontSeam = Mirror.of(front.ofSleeve(frontCap));
         Path backSeam = back.ofSleeve(backCap).reversed();
-        Path frontNeck = Mirror.of(front.neckPart().moved(front.laid(Mirror.of(frontCap))))
-                .reversed();
-        Motion backLaid = back.laid(backCap);
-        Path backNeck = back.neckPart().moved(backLaid);
+        Path frontNeck = Mirror.of(front.neckPart().moved(front.laid(frontCap))).reversed();
+        Path backNeck = back.neckPart().moved(back.laid(backCap));
         Point crown = sleeve.cap().crown();
         Point frontLeg = frontNeck.end();
         Point backLeg = backNeck.start();

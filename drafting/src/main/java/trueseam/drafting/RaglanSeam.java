@@ -93,10 +93,6 @@ final class RaglanSeam {
         return leavesMm;
     }
 
-    double lengthMm() {
-        return leavesMm + upper.length();
-    }
-
     /** Lays what the seam cuts off against the cap. */
     Motion laid(Path cap) {
         Point top = shoulder.shoulderPoint();

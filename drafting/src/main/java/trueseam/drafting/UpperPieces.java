@@ -40,9 +40,7 @@ final class UpperPieces {
 
     Piece bodiceFront() {
         UpperDraft.OpenSide side = draft.frontSide();
-        PieceBuilder piece = new PieceBuilder("bodice front", PieceKind.BODICE_FRONT)
-                .edge("waist", EdgeRole.WAIST, draft.frontWaistLine().path(), allowances.seamMm())
-                .edge("side", EdgeRole.SIDE, side.path(), allowances.seamMm());
+        PieceBuilder piece = frontToUnderarm("bodice front", PieceKind.BODICE_FRONT, side);
         front(piece, side, 0);
         draft.frontWaistLine().darts().forEach(piece::dart);
         return piece.level(
@@ -54,12 +52,53 @@ final class UpperPieces {
     }
 
     Piece bodiceBack() {
-        PieceBuilder piece = new PieceBuilder("bodice back", PieceKind.BODICE_BACK)
-                .edge("waist", EdgeRole.WAIST, draft.backWaistLine().path(), allowances.seamMm())
-                .edge("side", EdgeRole.SIDE, Path.of(draft.backSide()), allowances.seamMm());
+        PieceBuilder piece = backToUnderarm("bodice back", PieceKind.BODICE_BACK);
         back(piece, 0);
         draft.backWaistLine().darts().forEach(piece::dart);
         return piece.level(LevelName.BODICE_LENGTH, lengthLine(draft.backBustLevel()))
+                .grain(grain(0.25 * draft.backWaist().x(), 0, plan.backLength()))
+                .build();
+    }
+
+    /** Begins a front that ends at the waist, with its waist and side. */
+    PieceBuilder frontToUnderarm(String name, PieceKind kind, UpperDraft.OpenSide side) {
+        return new PieceBuilder(name, kind)
+                .edge("waist", EdgeRole.WAIST, draft.frontWaistLine().path(), allowances.seamMm())
+                .edge("side", EdgeRole.SIDE, side.path(), allowances.seamMm());
+    }
+
+    /** The same for the back. */
+    PieceBuilder backToUnderarm(String name, PieceKind kind) {
+        return new PieceBuilder(name, kind)
+                .edge("waist", EdgeRole.WAIST, draft.backWaistLine().path(), allowances.seamMm())
+                .edge("side", EdgeRole.SIDE, Path.of(draft.backSide()), allowances.seamMm());
+    }
+
+    /**
+     * What lies inside a front without an armhole, once it has all its edges.
+     *
+     * @param grainTopY how far up the grain line may go
+     */
+    Piece frontWithin(PieceBuilder piece, UpperDraft.OpenSide side, double grainTopY) {
+        side.darts().forEach(piece::dart);
+        draft.frontWaistLine().darts().forEach(piece::dart);
+        if (plan.bustDart()) {
+            piece.landmark(Landmark.BUST_POINT, draft.bustPoint);
+        }
+        return piece.level(LevelName.BUST, draft.frontBustLevel())
+                .level(LevelName.BODICE_LENGTH, lengthLine(draft.frontDartApex().y()))
+                .level(LevelName.WAIST, 0)
+                .grain(grain(0.6 * draft.frontWaist().x(), 0, grainTopY))
+                .build();
+    }
+
+    /** The same for the back. */
+    Piece backWithin(PieceBuilder piece) {
+        draft.backWaistLine().darts().forEach(piece::dart);
+        return piece.level(LevelName.BUST, draft.backBustLevel())
+                .level(LevelName.BODICE_LENGTH, lengthLine(draft.backBustLevel()))
+                .level(LevelName.WAIST, 0)
+                .landmark(Landmark.BLADE_POINT, draft.bladePoint)
                 .grain(grain(0.25 * draft.backWaist().x(), 0, plan.backLength()))
                 .build();
     }

@@ -133,45 +133,40 @@ record UpperPlan(
 
     /** The same with the side seam moved, forward by so much on either side. */
     UpperPlan withSideForward(double mm) {
-        return new UpperPlan(
-                shell,
-                dress,
-                bustDart,
+        return withWidths(
                 frontBust - mm,
                 backBust + mm,
                 frontWaist - mm,
                 backWaist + mm,
                 frontHip - mm,
                 backHip + mm,
-                frontAcross,
-                backAcross,
-                shoulder,
-                backShoulder,
-                slopeRad,
-                neckWidth,
-                neckHalf,
-                backLength,
-                overBust,
-                bustPointHeight,
-                bustPointX,
-                scyeDepth,
-                hipDepth,
-                length);
+                frontAcross);
     }
 
     /** The same with other widths of the front, half each: bust and across. */
     UpperPlan withFront(double bust, double across) {
+        return withWidths(bust, backBust, frontWaist, backWaist, frontHip, backHip, across);
+    }
+
+    private UpperPlan withWidths(
+            double frontBustMm,
+            double backBustMm,
+            double frontWaistMm,
+            double backWaistMm,
+            double frontHipMm,
+            double backHipMm,
+            double frontAcrossMm) {
         return new UpperPlan(
                 shell,
                 dress,
                 bustDart,
-                bust,
-                backBust,
-                frontWaist,
-                backWaist,
-                frontHip,
-                backHip,
-                across,
+                frontBustMm,
+                backBustMm,
+                frontWaistMm,
+                backWaistMm,
+                frontHipMm,
+                backHipMm,
+                frontAcrossMm,
                 backAcross,
                 shoulder,
                 backShoulder,
