@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import trueseam.fitting.alteration.CapChoice;
 import trueseam.fitting.alteration.HemChoice;
 import trueseam.fitting.alteration.PanelChoice;
@@ -84,8 +85,7 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withOverrules(Map<Measure, Overrule> own) {
-        return new FitChoices(
-                method, rule, looseness, hem, cap, reach, panels, sleeveSeams, own, easeMm, requests, wearing, show);
+        return with(copy -> copy.overrules = own);
     }
 
     /**
@@ -96,20 +96,10 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withSleeve(CapChoice otherCap, SleeveReach otherReach) {
-        return new FitChoices(
-                method,
-                rule,
-                looseness,
-                hem,
-                otherCap,
-                otherReach,
-                panels,
-                sleeveSeams,
-                overrules,
-                easeMm,
-                requests,
-                wearing,
-                show);
+        return with(copy -> {
+            copy.cap = otherCap;
+            copy.reach = otherReach;
+        });
     }
 
     /**
@@ -119,20 +109,7 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withMethod(Method other) {
-        return new FitChoices(
-                Optional.of(other),
-                rule,
-                looseness,
-                hem,
-                cap,
-                reach,
-                panels,
-                sleeveSeams,
-                overrules,
-                easeMm,
-                requests,
-                wearing,
-                show);
+        return with(copy -> copy.method = Optional.of(other));
     }
 
     /**
@@ -143,20 +120,10 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withRule(Rule other, double otherLooseness) {
-        return new FitChoices(
-                method,
-                other,
-                otherLooseness,
-                hem,
-                cap,
-                reach,
-                panels,
-                sleeveSeams,
-                overrules,
-                easeMm,
-                requests,
-                wearing,
-                show);
+        return with(copy -> {
+            copy.rule = other;
+            copy.looseness = otherLooseness;
+        });
     }
 
     /**
@@ -166,20 +133,7 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withHem(HemChoice other) {
-        return new FitChoices(
-                method,
-                rule,
-                looseness,
-                other,
-                cap,
-                reach,
-                panels,
-                sleeveSeams,
-                overrules,
-                easeMm,
-                requests,
-                wearing,
-                show);
+        return with(copy -> copy.hem = other);
     }
 
     /**
@@ -189,8 +143,7 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withEase(Map<Measure, Double> own) {
-        return new FitChoices(
-                method, rule, looseness, hem, cap, reach, panels, sleeveSeams, overrules, own, requests, wearing, show);
+        return with(copy -> copy.easeMm = own);
     }
 
     /**
@@ -200,20 +153,7 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withWearing(EaseTable other) {
-        return new FitChoices(
-                method,
-                rule,
-                looseness,
-                hem,
-                cap,
-                reach,
-                panels,
-                sleeveSeams,
-                overrules,
-                easeMm,
-                requests,
-                other,
-                show);
+        return with(copy -> copy.wearing = other);
     }
 
     /**
@@ -230,8 +170,10 @@ public record FitChoices(
                 own.putIfAbsent(request.entry().measures().get(0), new Overrule.Alter());
             }
         }
-        return new FitChoices(
-                method, rule, looseness, hem, cap, reach, panels, sleeveSeams, own, easeMm, asked, wearing, show);
+        return with(copy -> {
+            copy.overrules = own;
+            copy.requests = asked;
+        });
     }
 
     /**
@@ -242,20 +184,10 @@ public record FitChoices(
      * @return the choices
      */
     public FitChoices withSeams(PanelChoice otherPanels, SleeveSeams otherSleeveSeams) {
-        return new FitChoices(
-                method,
-                rule,
-                looseness,
-                hem,
-                cap,
-                reach,
-                otherPanels,
-                otherSleeveSeams,
-                overrules,
-                easeMm,
-                requests,
-                wearing,
-                show);
+        return with(copy -> {
+            copy.panels = otherPanels;
+            copy.sleeveSeams = otherSleeveSeams;
+        });
     }
 
     /**
@@ -269,5 +201,56 @@ public record FitChoices(
                 ? settled.kept().orElse(settled)
                 : overrules.get(measure);
         return own instanceof Overrule.Standing standing && standing.mm().isPresent();
+    }
+
+    private FitChoices with(Consumer<Copy> change) {
+        Copy copy = new Copy(this);
+        change.accept(copy);
+        return new FitChoices(
+                copy.method,
+                copy.rule,
+                copy.looseness,
+                copy.hem,
+                copy.cap,
+                copy.reach,
+                copy.panels,
+                copy.sleeveSeams,
+                copy.overrules,
+                copy.easeMm,
+                copy.requests,
+                copy.wearing,
+                show);
+    }
+
+    /** A copy while it is changed. */
+    private static final class Copy {
+
+        private Optional<Method> method;
+        private Rule rule;
+        private double looseness;
+        private HemChoice hem;
+        private CapChoice cap;
+        private SleeveReach reach;
+        private PanelChoice panels;
+        private SleeveSeams sleeveSeams;
+        private Map<Measure, Overrule> overrules;
+        private Map<Measure, Double> easeMm;
+        private List<Request> requests;
+        private EaseTable wearing;
+
+        Copy(FitChoices of) {
+            method = of.method;
+            rule = of.rule;
+            looseness = of.looseness;
+            hem = of.hem;
+            cap = of.cap;
+            reach = of.reach;
+            panels = of.panels;
+            sleeveSeams = of.sleeveSeams;
+            overrules = of.overrules;
+            easeMm = of.easeMm;
+            requests = of.requests;
+            wearing = of.wearing;
+        }
     }
 }
