@@ -142,7 +142,6 @@ final class Attempts {
 
     private Optional<Attempt> without(List<Need> needs, Set<Measure> left, String why) {
         try {
-            solving.afresh();
             return Optional.of(attempt(LeftForTrial.without(needs, left, why)));
         } catch (IllegalArgumentException e) {
             return Optional.empty();

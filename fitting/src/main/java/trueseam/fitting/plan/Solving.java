@@ -72,11 +72,6 @@ final class Solving {
         return targets;
     }
 
-    /** Whatever was solved before has other targets. */
-    void afresh() {
-        corrections.newTargets();
-    }
-
     Solved solve(List<Need> needs) {
         return solve(
                 needs,
