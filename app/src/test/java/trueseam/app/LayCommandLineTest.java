@@ -85,6 +85,7 @@ class LayCommandLineTest {
             {"--width", "150cm", "--cut-from", "wool", "fashion, lining or interfacing"},
             {"--width", "150cm", "--cut-from", "lining", "is cut from lining"},
             {"--width", "150cm", "--tilt", "20", "hangs"},
+            {"--width", "150cm", "--match", "pocket", "has no such seam"},
             {"--width", "150cm", "--piece", "pocket", "has no such piece"}
         }) {
             Ran refused = run("lay", "skirt.svg", bad[0], bad[1], bad[2], bad[3], "--rounds", "1", "--out", "no");

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -22,7 +23,6 @@ import trueseam.app.input.PatternOption;
 import trueseam.app.input.UnitsOption;
 import trueseam.cloth.goods.Cloth;
 import trueseam.cloth.goods.CutLength;
-import trueseam.cloth.goods.Layers;
 import trueseam.cloth.goods.Stuff;
 import trueseam.cloth.lay.Lay;
 import trueseam.cloth.lay.LayException;
@@ -59,9 +59,6 @@ public final class LayCommand implements Callable<Integer> {
     /** Enough for a garment: later seconds save millimetres. */
     private static final double USUAL_SECONDS = 5;
 
-    /** How long each other width is searched. */
-    private static final int ROUNDS_OF_A_WIDTH = 4;
-
     @Spec
     private CommandSpec spec;
 
@@ -80,6 +77,12 @@ public final class LayCommand implements Callable<Integer> {
 
     @Option(names = "--piece", paramLabel = "NAME", description = "Only this piece. May be given several times.")
     private List<String> only = List.of();
+
+    @Option(
+            names = "--match",
+            paramLabel = "SEAM",
+            description = "Match stripes at this seam only. May be given several times. Default: at every seam.")
+    private List<String> matched = List.of();
 
     @Option(
             names = "--gap",
@@ -138,24 +141,19 @@ public final class LayCommand implements Callable<Integer> {
         int[] spent = {0};
         Lay lay;
         try {
-            lay = search(pattern, asked, from, wishes, spent);
+            Laying laying = cloth.saysHowItLies()
+                    ? Laying.of(pattern, asked, from, wishes)
+                    : Laying.asItFits(pattern, asked, from, wishes);
+            lay = search(laying, spent);
         } catch (LayException e) {
-            if (cloth.saysHowItLies() || !e.tooWide()) {
-                throw new InputException(e.place() + ": " + e.getMessage());
-            }
-            err.println(e.place() + ": Half of the cloth is too narrow for it; the cloth is laid in a single layer.");
-            try {
-                lay = search(pattern, asked.laid(Layers.SINGLE), from, wishes, spent);
-            } catch (LayException still) {
-                throw new InputException(still.place() + ": " + still.getMessage());
-            }
+            throw new InputException(e.place() + ": " + e.getMessage());
         }
         List<Finding> faults = LayProof.faults(lay);
         if (!faults.isEmpty()) {
             throw new IllegalStateException("the layout does not pass its own test: " + faults);
         }
-        List<WidthNeed> needs =
-                ClothNeed.in(pattern, lay.cloth(), from, wishes, ClothNeed.USUAL_WIDTHS_MM, seed, ROUNDS_OF_A_WIDTH);
+        List<WidthNeed> needs = ClothNeed.in(
+                pattern, lay.cloth(), from, wishes, ClothNeed.USUAL_WIDTHS_MM, seed, ClothNeed.USUAL_ROUNDS);
         CutLength shop = ClothWords.shop(units.format());
         Map<String, Object> json = LayJson.of(lay, needs, seed, spent[0], shop);
         new OutputFiles()
@@ -181,22 +179,22 @@ public final class LayCommand implements Callable<Integer> {
                 100 * lay.density()));
         for (WidthNeed need : needs) {
             say.println("  " + units.format().show(need.widthMm()) + " wide: "
-                    + need.toBuyMm(shop)
-                            .map(mm -> "buy " + ClothWords.buy(mm, units.format()))
+                    + need.needed()
+                            .map(n -> "buy " + ClothWords.buy(n, units.format()))
                             .orElse(need.why()));
         }
         say.println("Written to " + out + ": layout.pdf, layout.svg, layout.json. Pin all pieces before you cut.");
         return 0;
     }
 
-    private Lay search(Pattern pattern, Cloth on, Stuff from, LayWishes wishes, int[] spent) {
+    private Lay search(Laying laying, int[] spent) {
         long began = System.nanoTime();
         double limit = seconds == null ? USUAL_SECONDS : seconds;
         Patience counting = r -> {
             spent[0] = r;
             return rounds == null ? (System.nanoTime() - began) / 1e9 / limit : (double) r / rounds;
         };
-        return Laying.of(pattern, on, from, wishes).search(seed, counting, found -> {});
+        return laying.search(seed, counting, found -> {});
     }
 
     private LayWishes wishes() {
@@ -211,7 +209,12 @@ public final class LayCommand implements Callable<Integer> {
                 : Length.parse(gap, units.bareUnit()).mm();
         Set<String> names = new HashSet<>(only);
         try {
-            return new LayWishes(apart, tilt, names, List.of());
+            return new LayWishes(
+                    apart,
+                    tilt,
+                    names,
+                    matched.isEmpty() ? Optional.empty() : Optional.of(Set.copyOf(matched)),
+                    List.of());
         } catch (IllegalArgumentException e) {
             throw new InputException(e.getMessage());
         }

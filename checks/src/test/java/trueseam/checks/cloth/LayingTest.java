@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -67,7 +68,9 @@ class LayingTest {
         for (Layers layers : Layers.values()) {
             for (boolean oneWay : layers == Layers.CROSSWISE ? new boolean[] {false} : new boolean[] {false, true}) {
                 for (double width : new double[] {1150, 1700}) {
-                    LayWishes wishes = width < 1700 ? new LayWishes(0, 2, Set.of(), List.of()) : LayWishes.usual();
+                    LayWishes wishes = width < 1700
+                            ? new LayWishes(0, 2, Set.of(), Optional.empty(), List.of())
+                            : LayWishes.usual();
                     Lay lay;
                     try {
                         lay = lay(pattern, cloth(width, layers, oneWay), wishes, 1);

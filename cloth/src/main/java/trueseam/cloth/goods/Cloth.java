@@ -2,6 +2,7 @@ package trueseam.cloth.goods;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import trueseam.geometry.Bounds;
 
 /**
  * The cloth that a garment is cut from.
@@ -151,5 +152,25 @@ public record Cloth(
                 stripeAcrossMm,
                 haveMm,
                 flaws);
+    }
+
+    /**
+     * Where a flaw lies on the cloth as it is laid: of a lengthwise fold where it shows through on the half that is seen.
+     *
+     * @param flaw a flaw of the open cloth
+     * @return along the cloth in x, across it in y, from the fold or from the lower line that is free of the selvage
+     */
+    public Bounds asLaid(Flaw flaw) {
+        double low = flaw.lowMm() - selvageMm;
+        double high = flaw.highMm() - selvageMm;
+        if (layers != Layers.LENGTHWISE) {
+            return new Bounds(flaw.fromMm(), low, flaw.toMm(), high);
+        }
+        // Folded in the middle, of both halves; a flaw over the middle begins at the fold.
+        double middle = usableMm();
+        double a = Math.abs(low - middle);
+        double b = Math.abs(high - middle);
+        boolean over = low < middle && high > middle;
+        return new Bounds(flaw.fromMm(), over ? 0 : Math.min(a, b), flaw.toMm(), Math.max(a, b));
     }
 }

@@ -3,6 +3,7 @@ package trueseam.cloth.lay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import trueseam.cloth.goods.Cloth;
 import trueseam.cloth.goods.Layers;
@@ -11,6 +12,7 @@ import trueseam.cloth.packing.Way;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.pattern.Pattern;
 import trueseam.garment.pattern.Piece;
+import trueseam.garment.pattern.Seam;
 
 /** Which pieces are laid, how often, and how they may lie (rules: common practice). */
 final class ClothParts {
@@ -45,8 +47,9 @@ final class ClothParts {
                 .filter(p ->
                         wishes.only().isEmpty() ? stuff.takes(p) : wishes.only().contains(p.name()))
                 .toList();
+        List<Seam> matched = matched(pattern, wishes);
         if (cloth.striped()) {
-            made.matching = Optional.of(Matching.of(pieces, pattern.seams(), findings));
+            made.matching = Optional.of(Matching.of(pieces, matched, findings));
         }
         pieces.forEach(made::add);
         if (made.parts.isEmpty()) {
@@ -59,6 +62,22 @@ final class ClothParts {
                             + ". Name the pieces that are.");
         }
         return made.parts;
+    }
+
+    /** The seams at which stripes run on: all, or those that were named. */
+    private static List<Seam> matched(Pattern pattern, LayWishes wishes) {
+        for (String name : wishes.matched().orElse(Set.of())) {
+            if (pattern.seams().stream().noneMatch(s -> s.name().equals(name))) {
+                throw new LayException(
+                        name,
+                        "The pattern has no such seam; its seams are "
+                                + pattern.seams().stream().map(Seam::name).collect(Collectors.joining(", ")) + ".");
+            }
+        }
+        return pattern.seams().stream()
+                .filter(s ->
+                        wishes.matched().map(names -> names.contains(s.name())).orElse(true))
+                .toList();
     }
 
     private void add(Piece piece) {

@@ -2,6 +2,8 @@ package trueseam.cloth.lay;
 
 import java.util.List;
 import trueseam.cloth.goods.Cloth;
+import trueseam.cloth.goods.CutLength;
+import trueseam.cloth.goods.Layers;
 import trueseam.cloth.goods.Stuff;
 import trueseam.garment.finding.Finding;
 
@@ -37,7 +39,7 @@ public record Lay(
      * @return mm
      */
     public double neededMm() {
-        return cloth.layers() == trueseam.cloth.goods.Layers.CROSSWISE ? 2 * usedMm : usedMm;
+        return cloth.layers() == Layers.CROSSWISE ? 2 * usedMm : usedMm;
     }
 
     /**
@@ -47,5 +49,26 @@ public record Lay(
      */
     public double toBuyMm() {
         return cloth.toBuyMm(neededMm());
+    }
+
+    /**
+     * What is left over: of a remnant what lies beyond the layout, else what is bought more than needed, after it has shrunk.
+     *
+     * @param shop in what steps it is cut
+     * @return mm of washed cloth over its whole width, 0 where a remnant is too short
+     */
+    public double leftOverMm(CutLength shop) {
+        double there = cloth.haveMm().orElse(shop.roundUpMm(toBuyMm()) * (1 - cloth.shrinkLength()));
+        return Math.max(0, there - neededMm());
+    }
+
+    /**
+     * Whether a piece lies where it was put by hand.
+     *
+     * @param piece one of the pieces
+     * @return whether it stays when the rest is laid
+     */
+    public boolean byHand(LaidPiece piece) {
+        return wishes.byHand().contains(piece.placed());
     }
 }

@@ -1,6 +1,7 @@
 package trueseam.cloth.lay;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import trueseam.cloth.packing.Placed;
 
@@ -10,9 +11,11 @@ import trueseam.cloth.packing.Placed;
  * @param gapMm the least distance between cutting lines, mm
  * @param tiltDegrees by how much a piece that does not lie at the fold may be turned off its grain, degrees; 0 for not at all
  * @param only the names of the pieces to lay; empty for all that belong to the stuff
+ * @param matched the names of the seams at which stripes are to run on; nothing said: all
  * @param byHand what stays where it was put: as a layout of the same plan gave it, or moved
  */
-public record LayWishes(double gapMm, double tiltDegrees, Set<String> only, List<Placed> byHand) {
+public record LayWishes(
+        double gapMm, double tiltDegrees, Set<String> only, Optional<Set<String>> matched, List<Placed> byHand) {
 
     /** The most that a piece may be tilted: more is seen in how the garment hangs (common practice). */
     public static final double MOST_TILT_DEGREES = 5;
@@ -26,6 +29,7 @@ public record LayWishes(double gapMm, double tiltDegrees, Set<String> only, List
     /** Checks. */
     public LayWishes {
         only = Set.copyOf(only);
+        matched = matched.map(Set::copyOf);
         byHand = List.copyOf(byHand);
         if (!(gapMm >= LEAST_GAP_MM && gapMm <= 100)) {
             throw new IllegalArgumentException("A gap of " + gapMm + " mm is not possible; give 0 to 100 mm.");
@@ -39,10 +43,10 @@ public record LayWishes(double gapMm, double tiltDegrees, Set<String> only, List
     /**
      * As it is usually done.
      *
-     * @return the usual gap, no tilt, all pieces, nothing by hand
+     * @return the usual gap, no tilt, all pieces, stripes matched at all seams, nothing by hand
      */
     public static LayWishes usual() {
-        return new LayWishes(USUAL_GAP_MM, 0, Set.of(), List.of());
+        return new LayWishes(USUAL_GAP_MM, 0, Set.of(), Optional.empty(), List.of());
     }
 
     /**
@@ -52,6 +56,6 @@ public record LayWishes(double gapMm, double tiltDegrees, Set<String> only, List
      * @return the wishes
      */
     public LayWishes withByHand(List<Placed> laid) {
-        return new LayWishes(gapMm, tiltDegrees, only, laid);
+        return new LayWishes(gapMm, tiltDegrees, only, matched, laid);
     }
 }

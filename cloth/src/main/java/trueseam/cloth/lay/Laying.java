@@ -1,27 +1,21 @@
 package trueseam.cloth.lay;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import trueseam.cloth.goods.Cloth;
-import trueseam.cloth.goods.Flaw;
 import trueseam.cloth.goods.Layers;
 import trueseam.cloth.goods.Stuff;
 import trueseam.cloth.packing.DoesNotFitException;
 import trueseam.cloth.packing.Patience;
 import trueseam.cloth.packing.Placed;
-import trueseam.cloth.packing.Rhythm;
 import trueseam.cloth.packing.Strip;
 import trueseam.cloth.packing.StripLayout;
 import trueseam.cloth.packing.StripPart;
@@ -29,25 +23,17 @@ import trueseam.cloth.packing.StripSearch;
 import trueseam.cloth.packing.Way;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.pattern.Pattern;
-import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 
 /** Lays the pieces of a pattern on a cloth. */
 public final class Laying {
-
-    /** How closely the outlines that the search works on follow the true ones, always outside them, mm. */
-    private static final double CLOSE_MM = 0.25;
-
-    /** How closely lines of corners follow curves, mm. */
-    private static final double FLAT_MM = 0.05;
-
-    private static final GeometryFactory JTS = new GeometryFactory();
 
     private final Cloth cloth;
     private final Stuff stuff;
     private final LayWishes wishes;
     private final List<ClothPart> parts;
     private final Strip strip;
+    private final Placing placing;
     private final List<Finding> findings;
 
     private Laying(Cloth cloth, Stuff stuff, LayWishes wishes, List<ClothPart> parts, List<Finding> findings) {
@@ -55,8 +41,9 @@ public final class Laying {
         this.stuff = stuff;
         this.wishes = wishes;
         this.parts = List.copyOf(parts);
-        this.findings = findings;
-        this.strip = strip();
+        this.findings = List.copyOf(findings);
+        this.strip = ClothStrip.of(cloth, wishes, parts);
+        this.placing = new Placing(cloth, wishes.gapMm(), this.parts);
     }
 
     /**
@@ -72,7 +59,68 @@ public final class Laying {
     public static Laying of(Pattern pattern, Cloth cloth, Stuff stuff, LayWishes wishes) {
         List<Finding> findings = new ArrayList<>();
         List<ClothPart> parts = ClothParts.of(pattern, cloth, stuff, wishes, findings);
-        return new Laying(cloth, stuff, wishes, parts, findings);
+        Laying laying = new Laying(cloth, stuff, wishes, parts, findings);
+        laying.strip.parts().stream()
+                .filter(p -> !laying.goesAcross(p))
+                .findFirst()
+                .ifPresent(p -> {
+                    throw laying.tooWide(p.name());
+                });
+        return laying;
+    }
+
+    /**
+     * The same where it was not said how the cloth lies: folded lengthwise, or in a single layer where a piece is wider than one half.
+     *
+     * @param pattern the pattern, altered or not
+     * @param cloth the cloth, however it lies
+     * @param stuff which pieces: those that are cut from it
+     * @param wishes what is wanted
+     * @return the task; a single layer is said in the layout's findings
+     * @throws LayException if no piece is cut from that stuff, or a piece is wider than the whole cloth
+     */
+    public static Laying asItFits(Pattern pattern, Cloth cloth, Stuff stuff, LayWishes wishes) {
+        try {
+            return of(pattern, cloth.laid(Layers.LENGTHWISE), stuff, wishes);
+        } catch (LayException e) {
+            if (!e.tooWide()) {
+                throw e;
+            }
+            Laying single = of(pattern, cloth.laid(Layers.SINGLE), stuff, wishes);
+            List<Finding> said = new ArrayList<>(single.findings);
+            said.add(Finding.note(
+                    e.place(), "Half of the cloth is too narrow for it; the cloth is laid in a single layer."));
+            return new Laying(single.cloth, stuff, wishes, single.parts, said);
+        }
+    }
+
+    private boolean goesAcross(StripPart part) {
+        return part.ways().stream().anyMatch(way -> {
+            double[] y = part.outline().stream()
+                    .mapToDouble(p -> Placing.laid(p, way).y())
+                    .sorted()
+                    .toArray();
+            // A millionth: rounding of a piece that is as wide as the cloth.
+            return y[y.length - 1] - y[0] <= strip.width() * (1 + 1e-6);
+        });
+    }
+
+    /**
+     * The cloth.
+     *
+     * @return the cloth as it lies
+     */
+    public Cloth cloth() {
+        return cloth;
+    }
+
+    /**
+     * What is wanted.
+     *
+     * @return the wishes, with what lies there by hand
+     */
+    public LayWishes wishes() {
+        return wishes;
     }
 
     /**
@@ -106,6 +154,105 @@ public final class Laying {
     private static final int SEEKERS = 2;
 
     /**
+     * A first layout, found at once; not short yet.
+     *
+     * @param seed where chance begins
+     * @return the layout
+     * @throws LayException if a piece does not fit
+     */
+    public Lay first(long seed) {
+        return search(seed, rounds -> 1, found -> {});
+    }
+
+    /**
+     * The same task around what lies there by hand.
+     *
+     * @param spots where pieces lie; only those by hand stay, and those of no piece of this task are left out
+     * @return the task
+     */
+    public Laying around(List<Spot> spots) {
+        List<Optional<Placed>> placed = placing.placed(spots);
+        List<Placed> held = new ArrayList<>();
+        for (int i = 0; i < placed.size(); i++) {
+            if (spots.get(i).byHand()) {
+                placed.get(i).ifPresent(held::add);
+            }
+        }
+        return new Laying(cloth, stuff, wishes.withByHand(held), parts, findings);
+    }
+
+    /**
+     * The layout with every piece where it is said to lie, whether or not that is possible.
+     *
+     * @param spots where the pieces lie
+     * @return the layout; nothing where not every copy has its spot, or a spot is no piece's
+     */
+    public Optional<Lay> laid(List<Spot> spots) {
+        List<Optional<Placed>> placed = placing.placed(spots);
+        int copies = parts.stream().mapToInt(ClothPart::copies).sum();
+        if (placed.size() != copies || placed.stream().anyMatch(Optional::isEmpty)) {
+            return Optional.empty();
+        }
+        List<Placed> all = placed.stream().flatMap(Optional::stream).toList();
+        double used = 0;
+        for (Placed p : all) {
+            for (Point corner : strip.parts().get(p.part()).outline()) {
+                used = Math.max(used, p.x() + Placing.laid(corner, p.way()).x());
+            }
+        }
+        return Optional.of(around(spots).lay(new StripLayout(used, all)));
+    }
+
+    /**
+     * Where the pieces of a layout of this task lie, to be kept.
+     *
+     * @param lay the layout
+     * @return a spot for each piece, in the layout's order
+     */
+    public List<Spot> spots(Lay lay) {
+        return lay.pieces().stream().map(p -> Placing.spot(p, lay.byHand(p))).toList();
+    }
+
+    /**
+     * A piece moved by hand; on cloth with a repeat it goes to the nearest place where its stripes match.
+     *
+     * @param piece the piece
+     * @param dxMm along the cloth, mm
+     * @param dyMm across it, mm; of a piece at the fold it says nothing
+     * @return its spot, by hand
+     */
+    public Spot moved(LaidPiece piece, double dxMm, double dyMm) {
+        return placing.moved(piece, dxMm, dyMm);
+    }
+
+    /**
+     * A piece turned by hand about the middle of its outline.
+     *
+     * @param piece the piece
+     * @param way how it is to lie
+     * @return its spot, by hand
+     */
+    public Spot turned(LaidPiece piece, Way way) {
+        return placing.turned(piece, way);
+    }
+
+    /**
+     * A mark of the task: the same for the same shapes that may lie in the same ways on the same cloth, whatever was laid by hand.
+     *
+     * @return letters and digits
+     */
+    public String mark() {
+        try {
+            Strip bare = ClothStrip.of(cloth, wishes.withByHand(List.of()), parts);
+            byte[] digest =
+                    MessageDigest.getInstance("SHA-256").digest(bare.toString().getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest, 0, 12);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    /**
      * A layout on the way.
      *
      * @param rounds after how many rounds of the search
@@ -117,7 +264,7 @@ public final class Laying {
         return new LayException(
                 part,
                 String.format(
-                        java.util.Locale.ROOT,
+                        Locale.ROOT,
                         "It does not fit across the cloth, of which %.0f mm are free%s; %s.",
                         cloth.usableMm(),
                         cloth.layers() == Layers.LENGTHWISE ? " from the fold to the selvage" : "",
@@ -130,28 +277,14 @@ public final class Laying {
     private Lay lay(StripLayout layout) {
         List<LaidPiece> laid = new ArrayList<>();
         double area = 0;
-        double half = wishes.gapMm() / 2;
-        double lower = cloth.layers() == Layers.LENGTHWISE ? 0 : half;
-        for (Placed p : layout.placed()) {
-            if (p.part() >= parts.size()) {
-                continue;
-            }
-            ClothPart part = parts.get(p.part());
-            Lie base = p.way().mirrored() ? part.base().turnedOver() : part.base();
-            Lie lie = base.then(Math.toRadians(p.way().turnDegrees()), p.x() - half, p.y() - lower);
-            Path drawn = part.cutting();
-            Lie from = new Lie(false, trueseam.geometry.Motion.NONE);
-            Path cutting = (p.way().mirrored() ? from.turnedOver() : from)
-                    .then(Math.toRadians(p.way().turnDegrees()), p.x() - half, p.y() - lower)
-                    .apply(drawn);
-            laid.add(new LaidPiece(
-                    part,
-                    p,
-                    lie,
-                    cutting,
-                    lie.apply(part.piece().grain().from()),
-                    lie.apply(part.piece().grain().to())));
-            area += Math.abs(cutting.signedArea()) * (part.spare() ? 0.5 : 1);
+        List<Placed> pieces = layout.placed().stream()
+                .filter(p -> p.part() < parts.size())
+                .sorted(Comparator.comparingInt(Placed::part))
+                .toList();
+        for (Placed p : pieces) {
+            LaidPiece piece = placing.piece(p);
+            laid.add(piece);
+            area += Math.abs(piece.cutting().signedArea()) * (piece.part().spare() ? 0.5 : 1);
         }
         double used = layout.length() - wishes.gapMm();
         List<Finding> all = new ArrayList<>(findings);
@@ -161,7 +294,7 @@ public final class Laying {
                 all.add(Finding.warning(
                         "cloth",
                         String.format(
-                                java.util.Locale.ROOT,
+                                Locale.ROOT,
                                 "It takes %.0f mm and there are %.0f mm: %.0f mm are missing. Search longer, allow a smaller gap, or"
                                         + " cut facings from something else.",
                                 lay.neededMm(),
@@ -170,114 +303,5 @@ public final class Laying {
             }
         });
         return new Lay(cloth, stuff, wishes, laid, used, lay.density(), all);
-    }
-
-    private Strip strip() {
-        double gap = wishes.gapMm();
-        boolean fold = cloth.layers() == Layers.LENGTHWISE;
-        List<StripPart> shapes = new ArrayList<>();
-        for (ClothPart part : parts) {
-            List<Point> outline = around(part.cutting(), gap / 2, part.form() == CutForm.AT_FOLD);
-            shapes.add(new StripPart(
-                    part.piece().name(),
-                    outline,
-                    part.copies(),
-                    part.ways(),
-                    part.form() == CutForm.AT_FOLD,
-                    matched(part, outline),
-                    along(part),
-                    across(part)));
-        }
-        List<Strip.Fixed> fixed = new ArrayList<>();
-        for (Placed p : wishes.byHand()) {
-            fixed.add(new Strip.Fixed(p, false));
-        }
-        for (Flaw flaw : cloth.flaws()) {
-            double[] across = across(flaw);
-            double x = flaw.fromMm();
-            double length = flaw.toMm() - flaw.fromMm();
-            List<Point> corners = List.of(
-                    new Point(0, 0),
-                    new Point(length, 0),
-                    new Point(length, across[1] - across[0]),
-                    new Point(0, across[1] - across[0]));
-            shapes.add(StripPart.free("flaw", corners, 1, List.of(Way.UPRIGHT)));
-            fixed.add(new Strip.Fixed(
-                    new Placed(shapes.size() - 1, Way.UPRIGHT, x + gap / 2, across[0] + (fold ? 0 : gap / 2)), true));
-        }
-        return new Strip(cloth.usableMm() + (fold ? gap / 2 : gap), shapes, fixed);
-    }
-
-    /** The place that falls on stripes: along the cloth where its seam matches, across it on its grainline. */
-    private static Point matched(ClothPart part, List<Point> outline) {
-        return part.match()
-                .map(m -> new Point(
-                        part.base().apply(m.at()).x(),
-                        part.base().apply(part.piece().grain().from()).y()))
-                .orElse(outline.get(0));
-    }
-
-    private Optional<Rhythm> along(ClothPart part) {
-        double stripe = cloth.stripeAlongMm();
-        return part.match().filter(m -> stripe > 0).map(m -> new Rhythm(stripe, m.alongMm() + wishes.gapMm() / 2));
-    }
-
-    /** What lies at the fold lies on the stripe that is folded. */
-    private Optional<Rhythm> across(ClothPart part) {
-        double stripe = cloth.stripeAcrossMm();
-        boolean fold = cloth.layers() == Layers.LENGTHWISE;
-        return part.form() == CutForm.AT_FOLD
-                ? Optional.empty()
-                : part.match().filter(m -> stripe > 0).map(m -> new Rhythm(stripe, fold ? 0 : wishes.gapMm() / 2));
-    }
-
-    /** Where a flaw lies across the cloth as it is laid. */
-    private double[] across(Flaw flaw) {
-        double low = flaw.lowMm() - cloth.selvageMm();
-        double high = flaw.highMm() - cloth.selvageMm();
-        if (cloth.layers() == Layers.SINGLE) {
-            return new double[] {low, high};
-        }
-        // Folded in the middle, of both halves; a flaw over the middle begins at the fold.
-        double middle = cloth.usableMm();
-        double a = Math.abs(low - middle);
-        double b = Math.abs(high - middle);
-        boolean over = low < middle && high > middle;
-        return new double[] {over ? 0 : Math.min(a, b), Math.max(a, b)};
-    }
-
-    /** An outline that lies at least so far outside a cutting line, with few corners; of a piece at the fold nothing lies below the fold. */
-    private static List<Point> around(Path cutting, double byMm, boolean atFold) {
-        List<Point> points = cutting.flattened(FLAT_MM);
-        Coordinate[] ring =
-                new Coordinate[points.size() + (points.get(0).isNear(points.get(points.size() - 1), 1e-9) ? 0 : 1)];
-        for (int i = 0; i < ring.length; i++) {
-            Point p = points.get(i % points.size());
-            ring[i] = new Coordinate(p.x(), p.y());
-        }
-        ring[ring.length - 1] = ring[0].copy();
-        BufferParameters corners =
-                new BufferParameters(8, BufferParameters.CAP_ROUND, BufferParameters.JOIN_MITRE, 1.5);
-        Geometry grown = BufferOp.bufferOp(JTS.createPolygon(ring), byMm + CLOSE_MM + FLAT_MM, corners);
-        Geometry simple = DouglasPeuckerSimplifier.simplify(grown, CLOSE_MM);
-        if (atFold) {
-            Envelope e = simple.getEnvelopeInternal();
-            simple = OverlayNGRobust.overlay(
-                    simple,
-                    JTS.toGeometry(new Envelope(e.getMinX(), e.getMaxX(), 0, e.getMaxY())),
-                    OverlayNG.INTERSECTION);
-        }
-        Polygon largest = (Polygon) simple.getGeometryN(0);
-        for (int i = 1; i < simple.getNumGeometries(); i++) {
-            if (simple.getGeometryN(i).getArea() > largest.getArea()) {
-                largest = (Polygon) simple.getGeometryN(i);
-            }
-        }
-        Coordinate[] out = largest.getExteriorRing().getCoordinates();
-        List<Point> outline = new ArrayList<>();
-        for (int i = 0; i < out.length - 1; i++) {
-            outline.add(new Point(out[i].x, out[i].y));
-        }
-        return outline;
     }
 }

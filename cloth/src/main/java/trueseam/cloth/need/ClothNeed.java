@@ -21,6 +21,9 @@ public final class ClothNeed {
             .sorted()
             .toList();
 
+    /** How long each width is searched: enough to round up to what shops cut. */
+    public static final int USUAL_ROUNDS = 4;
+
     private ClothNeed() {}
 
     /**
@@ -41,8 +44,8 @@ public final class ClothNeed {
         for (double width : widthsMm) {
             try {
                 Laying laying = Laying.of(pattern, cloth.wide(width), stuff, wishes.withByHand(List.of()));
-                needs.add(new WidthNeed(
-                        width, Optional.of(laying.search(seed, Patience.rounds(rounds), found -> {})), ""));
+                Needed needed = Needed.of(laying.search(seed, Patience.rounds(rounds), found -> {}));
+                needs.add(new WidthNeed(width, Optional.of(needed), ""));
             } catch (LayException e) {
                 needs.add(new WidthNeed(width, Optional.empty(), e.place() + ": " + e.getMessage()));
             }

@@ -3,6 +3,7 @@ package trueseam.cloth.proof;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -33,7 +34,7 @@ public final class LayProof {
     private static final GeometryFactory JTS = new GeometryFactory();
 
     private final Lay lay;
-    private final List<Finding> faults = new ArrayList<>();
+    private final List<LayFault> faults = new ArrayList<>();
 
     private LayProof(Lay lay) {
         this.lay = lay;
@@ -46,58 +47,94 @@ public final class LayProof {
      * @return every fault with place and amount; empty: it is valid
      */
     public static List<Finding> faults(Lay lay) {
+        return look(lay).stream().map(f -> said(lay, f)).toList();
+    }
+
+    /**
+     * What is wrong with a layout, for whoever shows it.
+     *
+     * @param lay the layout
+     * @return every fault with the pieces concerned; empty: it is valid
+     */
+    public static List<LayFault> look(Lay lay) {
         LayProof proof = new LayProof(lay);
-        proof.look();
+        proof.lookAtAll();
         return List.copyOf(proof.faults);
     }
 
-    private void look() {
+    private static Finding said(Lay lay, LayFault fault) {
+        String names = fault.pieces().stream()
+                .map(i -> lay.pieces().get(i).part().piece().name())
+                .collect(Collectors.joining(" and "));
+        double amount = fault.amount();
+        return Finding.warning(
+                names,
+                switch (fault.kind()) {
+                    case ON_EACH_OTHER -> new Apart(true, amount).words(0) + ".";
+                    case TOO_NEAR -> new Apart(false, amount).words(lay.wishes().gapMm()) + ".";
+                    case OFF_CLOTH -> words("lies %.2f mm beside the cloth that is used.", amount);
+                    case OFF_GRAIN -> words("has its grain %.1f mm in a metre off the cloth's.", amount);
+                    case HEAD_TO_TAIL -> "lies head to tail on cloth that has one way up.";
+                    case OFF_FOLD -> words("lies with its fold %.2f mm off the fold.", amount);
+                    case ON_FLAW -> "covers a flaw of the cloth.";
+                    case OFF_CROSSWISE_STRIPE -> words("lies %.2f mm off a crosswise stripe.", amount);
+                    case OFF_LENGTHWISE_STRIPE -> words("lies %.2f mm off a lengthwise stripe.", amount);
+                });
+    }
+
+    private static String words(String pattern, double amount) {
+        return String.format(Locale.ROOT, pattern, amount);
+    }
+
+    private void lookAtAll() {
         List<Geometry> shapes =
                 lay.pieces().stream().map(p -> polygon(p.cutting())).toList();
         for (int i = 0; i < shapes.size(); i++) {
             LaidPiece piece = lay.pieces().get(i);
-            onCloth(piece, shapes.get(i));
-            grain(piece);
-            fold(piece);
-            flaws(piece, shapes.get(i));
-            stripes(piece);
+            onCloth(i, shapes.get(i));
+            grain(i, piece);
+            fold(i, piece);
+            flaws(i, shapes.get(i));
+            stripes(i, piece);
             for (int j = 0; j < i; j++) {
-                apart(piece, shapes.get(i), lay.pieces().get(j), shapes.get(j));
+                apart(i, shapes.get(i), j, shapes.get(j));
             }
         }
     }
 
-    private void apart(LaidPiece a, Geometry one, LaidPiece b, Geometry other) {
-        Apart.fault(one, other, lay.wishes().gapMm(), BOUND_MM).ifPresent(f -> fault(name(a) + " and " + name(b), f));
+    private void apart(int a, Geometry one, int b, Geometry other) {
+        Apart.fault(one, other, lay.wishes().gapMm(), BOUND_MM)
+                .ifPresent(f -> faults.add(new LayFault(
+                        f.overlapping() ? LayFault.Kind.ON_EACH_OTHER : LayFault.Kind.TOO_NEAR,
+                        List.of(b, a),
+                        f.amount())));
     }
 
-    private void onCloth(LaidPiece piece, Geometry shape) {
+    private void onCloth(int at, Geometry shape) {
         var e = shape.getEnvelopeInternal();
         double out = Math.max(
                 Math.max(-e.getMinX(), e.getMaxX() - lay.usedMm()),
                 Math.max(-e.getMinY(), e.getMaxY() - lay.cloth().usableMm()));
         if (out > BOUND_MM) {
-            fault(name(piece), String.format(Locale.ROOT, "lies %.2f mm beside the cloth that is used", out));
+            fault(LayFault.Kind.OFF_CLOTH, at, out);
         }
     }
 
-    private void grain(LaidPiece piece) {
+    private void grain(int at, LaidPiece piece) {
         double dx = piece.grainTo().x() - piece.grainFrom().x();
         double dy = piece.grainTo().y() - piece.grainFrom().y();
         double off = Math.abs(dy) / Math.hypot(dx, dy);
         double allowed =
                 GRAIN_MM_PER_M / 1000 + Math.sin(Math.toRadians(lay.wishes().tiltDegrees()));
         if (off > allowed) {
-            fault(
-                    name(piece),
-                    String.format(Locale.ROOT, "has its grain %.1f mm in a metre off the cloth's", 1000 * off));
+            fault(LayFault.Kind.OFF_GRAIN, at, 1000 * off);
         }
         if (lay.cloth().headsUp() && dx < 0) {
-            fault(name(piece), "lies head to tail on cloth that has one way up");
+            fault(LayFault.Kind.HEAD_TO_TAIL, at, 0);
         }
     }
 
-    private void fold(LaidPiece piece) {
+    private void fold(int at, LaidPiece piece) {
         if (piece.part().form() != CutForm.AT_FOLD) {
             return;
         }
@@ -108,13 +145,13 @@ public final class LayProof {
                         .path());
         for (Point p : fold.flattened(FLAT_MM)) {
             if (Math.abs(p.y()) > BOUND_MM) {
-                fault(name(piece), String.format(Locale.ROOT, "lies with its fold %.2f mm off the fold", p.y()));
+                fault(LayFault.Kind.OFF_FOLD, at, p.y());
                 return;
             }
         }
     }
 
-    private void flaws(LaidPiece piece, Geometry shape) {
+    private void flaws(int at, Geometry shape) {
         double selvage = lay.cloth().selvageMm();
         double usable = lay.cloth().usableMm();
         for (Flaw flaw : lay.cloth().flaws()) {
@@ -132,28 +169,31 @@ public final class LayProof {
                 if (!OverlayNGRobust.overlay(place, shape, OverlayNG.INTERSECTION)
                         .buffer(-BOUND_MM / 2)
                         .isEmpty()) {
-                    fault(name(piece), "covers a flaw of the cloth");
+                    fault(LayFault.Kind.ON_FLAW, at, 0);
                 }
             }
         }
     }
 
     /** Where a piece is matched, the stripes are where they are asked for. */
-    private void stripes(LaidPiece piece) {
+    private void stripes(int at, LaidPiece piece) {
         piece.part().match().ifPresent(m -> {
             double along = piece.lie().apply(m.at()).x() - m.alongMm();
-            off(piece, along, lay.cloth().stripeAlongMm(), "crosswise");
+            off(LayFault.Kind.OFF_CROSSWISE_STRIPE, at, along, lay.cloth().stripeAlongMm());
             if (piece.part().form() != CutForm.AT_FOLD) {
-                off(piece, piece.grainFrom().y(), lay.cloth().stripeAcrossMm(), "lengthwise");
+                off(
+                        LayFault.Kind.OFF_LENGTHWISE_STRIPE,
+                        at,
+                        piece.grainFrom().y(),
+                        lay.cloth().stripeAcrossMm());
             }
         });
     }
 
-    private void off(LaidPiece piece, double mm, double stripe, String which) {
-        if (stripe > 0 && Math.abs(Math.IEEEremainder(mm, stripe)) > BOUND_MM) {
-            fault(
-                    name(piece),
-                    String.format(Locale.ROOT, "lies %.2f mm off a %s stripe", Math.IEEEremainder(mm, stripe), which));
+    private void off(LayFault.Kind kind, int at, double mm, double stripe) {
+        double off = stripe > 0 ? Math.abs(Math.IEEEremainder(mm, stripe)) : 0;
+        if (off > BOUND_MM) {
+            fault(kind, at, off);
         }
     }
 
@@ -164,12 +204,8 @@ public final class LayProof {
         return JTS.toGeometry(new org.locationtech.jts.geom.Envelope(flaw.fromMm(), flaw.toMm(), low, high));
     }
 
-    private void fault(String place, String what) {
-        faults.add(Finding.warning(place, what + "."));
-    }
-
-    private static String name(LaidPiece piece) {
-        return piece.part().piece().name();
+    private void fault(LayFault.Kind kind, int at, double amount) {
+        faults.add(new LayFault(kind, List.of(at), amount));
     }
 
     private static Geometry polygon(Path line) {

@@ -51,7 +51,7 @@ public final class StripProof {
             for (int j = 0; j < i; j++) {
                 String both = part.name() + " (" + i + ") and "
                         + strip.parts().get(layout.placed().get(j).part()).name() + " (" + j + ") ";
-                Apart.fault(shape, shapes.get(j), 0, bound).ifPresent(f -> faults.add(both + f));
+                Apart.fault(shape, shapes.get(j), 0, bound).ifPresent(f -> faults.add(both + f.words(0)));
             }
             shapes.add(shape);
         }

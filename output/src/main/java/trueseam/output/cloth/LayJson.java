@@ -32,6 +32,7 @@ public final class LayJson {
         json.put("oneWay", lay.cloth().oneWay());
         json.put("neededMm", rounded(lay.neededMm()));
         json.put("buyMm", rounded(shop.roundUpMm(lay.toBuyMm())));
+        json.put("leftOverMm", rounded(lay.leftOverMm(shop)));
         json.put("density", Math.round(lay.density() * 1e4) / 1e4);
         json.put("seed", seed);
         json.put("rounds", rounds);
@@ -64,12 +65,12 @@ public final class LayJson {
         for (WidthNeed need : needs) {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("widthMm", rounded(need.widthMm()));
-            need.lay().ifPresent(l -> {
-                one.put("neededMm", rounded(l.neededMm()));
-                one.put("buyMm", rounded(shop.roundUpMm(l.toBuyMm())));
-                one.put("density", Math.round(l.density() * 1e4) / 1e4);
+            need.needed().ifPresent(n -> {
+                one.put("neededMm", rounded(n.neededMm()));
+                one.put("buyMm", rounded(n.toBuyMm(shop)));
+                one.put("density", Math.round(n.density() * 1e4) / 1e4);
             });
-            if (need.lay().isEmpty()) {
+            if (need.needed().isEmpty()) {
                 one.put("why", need.why());
             }
             widths.add(one);

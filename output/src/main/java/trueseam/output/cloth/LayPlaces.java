@@ -9,7 +9,7 @@ import trueseam.cloth.lay.Lay;
 import trueseam.geometry.Point;
 
 /** Where pieces are pinned: how far both ends of a grainline lie from the end of the cloth and from selvage or fold. */
-final class LayPlaces {
+public final class LayPlaces {
 
     private LayPlaces() {}
 
@@ -20,34 +20,42 @@ final class LayPlaces {
      * @param alongMm from the end of the cloth that is laid first
      * @param acrossMm from the line that it is measured from
      * @param from what that line is called
+     * @param foot the place of that line straight across from it
      */
-    record GrainEnd(Point at, double alongMm, double acrossMm, String from) {}
+    public record GrainEnd(Point at, double alongMm, double acrossMm, String from, Point foot) {}
 
-    /** Both ends, the one nearer to the beginning of the cloth first. */
-    static List<GrainEnd> ends(Lay lay, LaidPiece piece) {
+    /**
+     * Both ends of a piece's grainline, as a dressmaker measures them when she pins it.
+     *
+     * @param lay the layout
+     * @param piece one of its pieces
+     * @return the end nearer to the beginning of the cloth first
+     */
+    public static List<GrainEnd> ends(Lay lay, LaidPiece piece) {
         List<GrainEnd> ends = new ArrayList<>();
         boolean forward = piece.grainFrom().x() <= piece.grainTo().x();
+        double selvage = lay.cloth().selvageMm();
+        double width = lay.cloth().usableMm();
+        boolean fold = lay.cloth().layers() == Layers.LENGTHWISE;
+        // Both ends from one line, so that they can be compared.
+        boolean lower = piece.grainFrom().y() < width / 2;
+        double line = !lower ? width + selvage : fold ? 0 : -selvage;
+        String from = fold ? (lower ? "fold" : "selvage") : lower ? "lower selvage" : "upper selvage";
         for (Point p :
                 forward ? List.of(piece.grainFrom(), piece.grainTo()) : List.of(piece.grainTo(), piece.grainFrom())) {
-            double selvage = lay.cloth().selvageMm();
-            double width = lay.cloth().usableMm();
-            if (lay.cloth().layers() == Layers.LENGTHWISE) {
-                boolean nearFold = p.y() < width - p.y();
-                ends.add(new GrainEnd(
-                        p, p.x(), nearFold ? p.y() : width - p.y() + selvage, nearFold ? "fold" : "selvage"));
-            } else {
-                boolean lower = piece.grainFrom().y() < width / 2;
-                ends.add(new GrainEnd(
-                        p,
-                        p.x(),
-                        (lower ? p.y() : width - p.y()) + selvage,
-                        lower ? "lower selvage" : "upper selvage"));
-            }
+            ends.add(new GrainEnd(p, p.x(), Math.abs(p.y() - line), from, new Point(p.x(), line)));
         }
         return ends;
     }
 
-    static String how(LaidPiece piece, Layers layers) {
+    /**
+     * How a piece lies, in words.
+     *
+     * @param piece the piece
+     * @param layers how the cloth lies
+     * @return for example {@code half, at the fold}
+     */
+    public static String how(LaidPiece piece, Layers layers) {
         String much = piece.part().form() == CutForm.AT_FOLD
                 ? "half, at the fold"
                 : piece.part().form() == CutForm.OPENED ? "whole, opened at its fold" : "as drawn";

@@ -164,20 +164,9 @@ public final class LaySheet {
     private void drawFlaws(Canvas map) {
         Cloth cloth = lay.cloth();
         for (Flaw flaw : cloth.flaws()) {
-            double low = flaw.lowMm() - cloth.selvageMm();
-            double high = flaw.highMm() - cloth.selvageMm();
-            if (cloth.layers() == Layers.LENGTHWISE) {
-                double a = Math.abs(low - cloth.usableMm());
-                double b = Math.abs(high - cloth.usableMm());
-                low = low < cloth.usableMm() && high > cloth.usableMm() ? 0 : Math.min(a, b);
-                high = Math.max(a, b);
-            }
-            map.hatch(
-                    List.of(Shapes.rectangle(new Bounds(flaw.fromMm(), low, flaw.toMm(), high))),
-                    1.2 / map.scale(),
-                    Math.PI / 4,
-                    GRAIN);
-            map.stroke(Shapes.rectangle(new Bounds(flaw.fromMm(), low, flaw.toMm(), high)), GRAIN);
+            Bounds at = cloth.asLaid(flaw);
+            map.hatch(List.of(Shapes.rectangle(at)), 1.2 / map.scale(), Math.PI / 4, GRAIN);
+            map.stroke(Shapes.rectangle(at), GRAIN);
         }
     }
 
@@ -230,13 +219,13 @@ public final class LaySheet {
         for (WidthNeed need : needs) {
             rows.add(List.of(
                     Cell.of(show.show(need.widthMm())),
-                    Cell.of(need.lay().map(l -> show.show(l.neededMm())).orElse("-")),
-                    Cell.of(need.toBuyMm(ClothWords.shop(show))
-                                    .map(mm -> ClothWords.buy(mm, show))
+                    Cell.of(need.needed().map(n -> show.show(n.neededMm())).orElse("-")),
+                    Cell.of(need.needed()
+                                    .map(n -> ClothWords.buy(n.toBuyMm(ClothWords.shop(show)), show))
                                     .orElse("-"))
                             .heavier(),
-                    Cell.of(need.lay()
-                            .map(l -> String.format(Locale.ROOT, "%.0f %%", 100 * l.density()))
+                    Cell.of(need.needed()
+                            .map(n -> String.format(Locale.ROOT, "%.0f %%", 100 * n.density()))
                             .orElse("-")),
                     Cell.of(need.why())));
         }

@@ -3,6 +3,7 @@ package trueseam.output.words;
 import java.util.Locale;
 import trueseam.cloth.goods.CutLength;
 import trueseam.cloth.need.ClothChange;
+import trueseam.cloth.need.Needed;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.length.LengthUnit;
 
@@ -46,14 +47,22 @@ public final class ClothWords {
      * @return a sentence
      */
     public static String change(ClothChange change, LengthFormat show) {
-        CutLength shop = shop(show);
-        return "On cloth " + show.show(change.after().cloth().widthMm()) + " wide, "
-                + change.after().cloth().layers().words() + ", the altered pieces take "
-                + show.show(change.after().neededMm()) + " (buy "
-                + buy(shop.roundUpMm(change.after().toBuyMm()), show) + "), the original ones "
-                + show.show(change.before().neededMm()) + " ("
-                + buy(shop.roundUpMm(change.before().toBuyMm()), show)
-                + "); a longer search (trueseam lay) may need a little less.";
+        return "On cloth " + show.show(change.cloth().widthMm()) + " wide, "
+                + change.cloth().layers().words() + ", the altered pieces take "
+                + show.show(change.after().neededMm()) + " (buy " + buy(change.after(), show)
+                + "), the original ones " + show.show(change.before().neededMm()) + " ("
+                + buy(change.before(), show) + "); a longer search (trueseam lay) may need a little less.";
+    }
+
+    /**
+     * How much to buy.
+     *
+     * @param needed what a layout takes
+     * @param show the user's unit
+     * @return rounded up to what shops cut
+     */
+    public static String buy(Needed needed, LengthFormat show) {
+        return buy(needed.toBuyMm(shop(show)), show);
     }
 
     /**
