@@ -75,6 +75,39 @@ class LayCommandLineTest {
     }
 
     @Test
+    void aWaistbandWhoseFoldRunsAcrossItsGrainIsOpenedAndNotLaidAtTheFold() throws Exception {
+        run("draft", "skirt", "--table", "misses", "--size", "14", "--with", "waistband", "--out", "skirt.svg");
+        Ran fashion = run("lay", "skirt.svg", "--width", "150cm", "--fold", "--rounds", "1", "--out", "fashion");
+        String[] stiff = {"--cut-from", "interfacing", "--width", "90cm", "--fold", "--rounds", "1", "--out", "stiff"};
+        Ran interfacing = run(with(new String[] {"lay", "skirt.svg"}, stiff));
+        assertThat(fashion.code()).as(fashion.err()).isZero();
+        assertThat(interfacing.code()).as(interfacing.err()).isZero();
+        JsonNode all = new ObjectMapper()
+                .readTree(folder.resolve("fashion/layout.json").toFile())
+                .get("pieces");
+        assertThat(all.findValuesAsText("piece")).containsExactly("skirt front", "skirt back", "waistband");
+        assertThat(all.findValuesAsText("form")).containsExactly("at fold", "at fold", "opened");
+        JsonNode only = new ObjectMapper()
+                .readTree(folder.resolve("stiff/layout.json").toFile())
+                .get("pieces");
+        assertThat(only.findValuesAsText("piece")).containsExactly("waistband");
+    }
+
+    @Test
+    void nothingIsTiltedOnStripedCloth() throws Exception {
+        run("draft", "dress", "--table", "misses", "--size", "14", "--out", "dress.svg");
+        String[] striped = {"--width", "150cm", "--stripes", "0,6cm", "--tilt", "2", "--rounds", "1", "--out", "laid"};
+        Ran ran = run(with(new String[] {"lay", "dress.svg"}, striped));
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.err()).contains("Stripes show every tilt");
+        JsonNode laid =
+                new ObjectMapper().readTree(folder.resolve("laid/layout.json").toFile());
+        for (JsonNode piece : laid.get("pieces")) {
+            assertThat(piece.get("turnDegrees").asDouble() % 180).isZero();
+        }
+    }
+
+    @Test
     void whatIsNoClothIsRefusedInOneSentence() throws Exception {
         run("draft", "skirt", "--table", "misses", "--size", "14", "--out", "skirt.svg");
         for (String[] bad : new String[][] {
@@ -95,9 +128,9 @@ class LayCommandLineTest {
         }
     }
 
-    private static String[] with(String[] args, String last) {
-        String[] all = java.util.Arrays.copyOf(args, args.length + 1);
-        all[args.length] = last;
+    private static String[] with(String[] args, String... more) {
+        String[] all = java.util.Arrays.copyOf(args, args.length + more.length);
+        System.arraycopy(more, 0, all, args.length, more.length);
         return all;
     }
 }

@@ -120,8 +120,7 @@ class ByHandTest {
         Spot away = laying.moved(before.pieces().get(sleeve), 700, 0);
         Lay after = laying.laid(with(laying.spots(before), sleeve, away)).orElseThrow();
         double end = after.pieces().get(sleeve).cutting().bounds().maxX();
-        // Outlines are grown by half the gap and 0.3 mm; a corner reaches out half as far again (a mitre).
-        assertThat(after.neededMm()).isBetween(end, end + 1.5 * 2.3 - 2);
+        assertThat(after.neededMm()).isCloseTo(end, within(1e-6));
         Lay round = laying.around(List.of(away)).search(1, Patience.rounds(4), f -> {});
         assertThat(LayProof.look(round)).isEmpty();
         LaidPiece stayed = round.pieces().get(sleeve);

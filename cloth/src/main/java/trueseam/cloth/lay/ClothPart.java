@@ -4,12 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import trueseam.cloth.packing.Way;
 import trueseam.garment.pattern.CuttingLine;
-import trueseam.garment.pattern.Edge;
 import trueseam.garment.pattern.Piece;
 import trueseam.geometry.Motion;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
-import trueseam.geometry.Vec;
 
 /**
  * A piece as it is laid: which outline of it, how often, how it may lie.
@@ -18,7 +16,7 @@ import trueseam.geometry.Vec;
  * @param form how much of it is laid
  * @param copies how often it is laid
  * @param spare whether one of the two layers is left over each time: it is cut once of cloth that lies double
- * @param base from the piece to where its grain runs along the cloth and its fold lies at y = 0
+ * @param base from the piece to where its grain runs along the cloth; a fold that runs with the grain lies at y = 0
  * @param cutting its cutting line in that place, as closed lines
  * @param ways how it may lie from there
  * @param match where stripes are to run on into other pieces; empty on cloth without
@@ -40,35 +38,35 @@ public record ClothPart(
 
     static ClothPart of(
             Piece piece, CutForm form, int copies, boolean spare, List<Way> ways, Optional<StripeMatch> match) {
-        Lie base = upright(piece);
-        Path line = base.apply(CuttingLine.of(piece));
+        Lie base = FoldLine.withGrain(piece) ? atFold(piece) : upright(piece);
         Path cutting =
                 switch (form) {
-                    case DRAWN -> line;
-                    case AT_FOLD -> FoldedOutline.half(line);
-                    case OPENED -> FoldedOutline.whole(line);
+                    case DRAWN -> base.apply(CuttingLine.of(piece));
+                    case AT_FOLD -> FoldedOutline.half(base.apply(CuttingLine.of(piece)));
+                    case OPENED -> base.apply(opened(piece));
                 };
         return new ClothPart(piece, form, copies, spare, base, cutting, ways, match);
     }
 
-    /** The grain along x, its upper end first along the cloth; a fold at the bottom. */
+    /** The grain along x, its upper end first along the cloth. */
     private static Lie upright(Piece piece) {
         Point from = piece.grain().from();
         Point to = piece.grain().to();
         double length = from.distanceTo(to);
-        Motion turn = new Motion((to.x() - from.x()) / length, -(to.y() - from.y()) / length, 0, 0);
-        Lie lie = new Lie(false, turn);
-        if (piece.fold().isEmpty()) {
-            return lie;
-        }
-        Edge fold = piece.edge(piece.fold().orElseThrow());
-        double foldY = lie.apply(fold.path().start()).y();
-        double middle = 0;
-        List<Point> outline = CuttingLine.of(piece).flattened(1);
-        for (Point p : outline) {
-            middle += lie.apply(p).y() / outline.size();
-        }
-        Lie up = new Lie(false, lie.motion().then(Motion.slide(new Vec(0, -foldY))));
-        return middle < foldY ? up.turnedOver() : up;
+        return new Lie(false, new Motion((to.x() - from.x()) / length, -(to.y() - from.y()) / length, 0, 0));
+    }
+
+    /** The fold at the bottom, the upper end of the grain first along the cloth: turned over where it would lie head to tail. */
+    private static Lie atFold(Piece piece) {
+        Lie lie = new Lie(false, FoldLine.toAxis(piece));
+        boolean headFirst = lie.apply(piece.grain().to()).x()
+                > lie.apply(piece.grain().from()).x();
+        return headFirst ? lie : lie.then(Math.PI, 0, 0).turnedOver();
+    }
+
+    /** Both halves, where the piece was drawn, whichever way its fold runs. */
+    private static Path opened(Piece piece) {
+        Motion toAxis = FoldLine.toAxis(piece);
+        return FoldedOutline.whole(CuttingLine.of(piece).moved(toAxis)).moved(toAxis.inverse());
     }
 }

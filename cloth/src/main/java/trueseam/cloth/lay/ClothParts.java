@@ -49,6 +49,9 @@ final class ClothParts {
                 .toList();
         List<Seam> matched = matched(pattern, wishes);
         if (cloth.striped()) {
+            if (wishes.tiltDegrees() > 0) {
+                findings.add(Finding.note("cloth", "Stripes show every tilt: no piece is turned off the grain."));
+            }
             made.matching = Optional.of(Matching.of(pieces, matched, findings));
         }
         pieces.forEach(made::add);
@@ -83,7 +86,7 @@ final class ClothParts {
     private void add(Piece piece) {
         int count = piece.cutCount();
         boolean fold = piece.fold().isPresent();
-        if (fold && cloth.layers() == Layers.LENGTHWISE) {
+        if (FoldLine.withGrain(piece) && cloth.layers() == Layers.LENGTHWISE) {
             parts.add(ClothPart.of(piece, CutForm.AT_FOLD, count, false, atFold(), match(piece)));
             return;
         }
@@ -121,14 +124,8 @@ final class ClothParts {
     /** On its face or not or either; head to tail where the cloth has no way up; tilted where it may be. */
     private List<Way> ways(boolean faceDown, boolean either) {
         List<Way> ways = new ArrayList<>();
-        List<Double> tilts = wishes.tiltDegrees() == 0
-                ? List.of(0.0)
-                : List.of(
-                        0.0,
-                        wishes.tiltDegrees(),
-                        -wishes.tiltDegrees(),
-                        wishes.tiltDegrees() / 2,
-                        -wishes.tiltDegrees() / 2);
+        double most = tiltDegrees();
+        List<Double> tilts = most == 0 ? List.of(0.0) : List.of(0.0, most, -most, most / 2, -most / 2);
         for (double turn : cloth.headsUp() ? List.of(0.0) : List.of(0.0, 180.0)) {
             for (double tilt : tilts) {
                 ways.add(new Way(turn + tilt, faceDown));
@@ -138,5 +135,10 @@ final class ClothParts {
             }
         }
         return ways;
+    }
+
+    /** Stripes show every tilt: on them nothing is tilted (common practice). */
+    private double tiltDegrees() {
+        return cloth.striped() ? 0 : wishes.tiltDegrees();
     }
 }

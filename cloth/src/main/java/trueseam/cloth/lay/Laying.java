@@ -17,7 +17,6 @@ import trueseam.cloth.packing.DoesNotFitException;
 import trueseam.cloth.packing.Patience;
 import trueseam.cloth.packing.Placed;
 import trueseam.cloth.packing.Strip;
-import trueseam.cloth.packing.StripLayout;
 import trueseam.cloth.packing.StripPart;
 import trueseam.cloth.packing.StripSearch;
 import trueseam.cloth.packing.Way;
@@ -143,8 +142,9 @@ public final class Laying {
      */
     public Lay search(long seed, Patience patience, Consumer<Found> better) {
         try {
-            return lay(StripSearch.run(
-                    strip, seed, SEEKERS, patience, p -> better.accept(new Found(p.rounds(), lay(p.layout())))));
+            Consumer<StripSearch.Progress> told =
+                    p -> better.accept(new Found(p.rounds(), lay(p.layout().placed())));
+            return lay(StripSearch.run(strip, seed, SEEKERS, patience, told).placed());
         } catch (DoesNotFitException e) {
             throw tooWide(e.part());
         }
@@ -194,13 +194,7 @@ public final class Laying {
             return Optional.empty();
         }
         List<Placed> all = placed.stream().flatMap(Optional::stream).toList();
-        double used = 0;
-        for (Placed p : all) {
-            for (Point corner : strip.parts().get(p.part()).outline()) {
-                used = Math.max(used, p.x() + Placing.laid(corner, p.way()).x());
-            }
-        }
-        return Optional.of(around(spots).lay(new StripLayout(used, all)));
+        return Optional.of(around(spots).lay(all));
     }
 
     /**
@@ -265,28 +259,30 @@ public final class Laying {
                 part,
                 String.format(
                         Locale.ROOT,
-                        "It does not fit across the cloth, of which %.0f mm are free%s; %s.",
+                        "It does not fit across the cloth, of which %.0f mm are free%s%s; %s.",
                         cloth.usableMm(),
                         cloth.layers() == Layers.LENGTHWISE ? " from the fold to the selvage" : "",
+                        cloth.stripeAcrossMm() > 0 ? ", with its grainline on a stripe" : "",
                         cloth.layers() == Layers.LENGTHWISE
                                 ? "lay the cloth in a single layer, or take a wider cloth"
                                 : "take a wider cloth"),
                 true);
     }
 
-    private Lay lay(StripLayout layout) {
+    private Lay lay(List<Placed> placed) {
         List<LaidPiece> laid = new ArrayList<>();
         double area = 0;
-        List<Placed> pieces = layout.placed().stream()
+        double used = 0;
+        List<Placed> pieces = placed.stream()
                 .filter(p -> p.part() < parts.size())
                 .sorted(Comparator.comparingInt(Placed::part))
                 .toList();
         for (Placed p : pieces) {
             LaidPiece piece = placing.piece(p);
             laid.add(piece);
+            used = Math.max(used, piece.cutting().bounds().maxX());
             area += Math.abs(piece.cutting().signedArea()) * (piece.part().spare() ? 0.5 : 1);
         }
-        double used = layout.length() - wishes.gapMm();
         List<Finding> all = new ArrayList<>(findings);
         Lay lay = new Lay(cloth, stuff, wishes, laid, used, area / (cloth.usableMm() * used), List.of());
         cloth.haveMm().ifPresent(have -> {
