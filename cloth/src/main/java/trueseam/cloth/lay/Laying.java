@@ -22,7 +22,6 @@ import trueseam.cloth.packing.StripSearch;
 import trueseam.cloth.packing.Way;
 import trueseam.garment.finding.Finding;
 import trueseam.garment.pattern.Pattern;
-import trueseam.geometry.Point;
 
 /** Lays the pieces of a pattern on a cloth. */
 public final class Laying {
