@@ -3,15 +3,9 @@ package trueseam.benchmarks;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
 import trueseam.records.RecordBook;
 import trueseam.worktable.project.ChangedElsewhereException;
 import trueseam.worktable.project.Kept;
@@ -26,78 +20,55 @@ import trueseam.worktable.project.Shelf;
  *
  * <p>A save is timed from the moment at which it was due, so that a slow one makes the next ones late and is not hidden. Every save adds one
  * to a number in the project: at the end the number has to be as many as were answered, or one was lost. Arguments: the address of an
- * empty PostgreSQL database, seconds.
+ * empty PostgreSQL database, cold seconds, warm seconds, the process of the database.
  */
 public final class FiftyAtOnce {
 
     private static final int OWN = 40;
     private static final int SHARING = 10;
-    private static final long PAUSE_NS = TimeUnit.SECONDS.toNanos(1);
+    private static final long PAUSE_MS = 1_000;
     private static final int MEASURES = 12;
 
-    private final RecordBook book;
-    private final long endNs;
-
-    private FiftyAtOnce(RecordBook book, long endNs) {
-        this.book = book;
-        this.endNs = endNs;
-    }
-
-    private record Saved(String project, List<Long> tookNs, int refused) {}
+    private FiftyAtOnce() {}
 
     /**
      * Runs it.
      *
-     * @param args the address of the database, and for how many seconds
+     * @param args as the class says
      * @throws InterruptedException if it is ended
      * @throws ExecutionException if a session failed
      */
     public static void main(String[] args) throws InterruptedException, ExecutionException {
-        long seconds = args.length > 1 ? Long.parseLong(args[1]) : 60;
         try (RecordBook book = RecordBook.open(args[0], Optional.empty(), Clock.systemUTC())) {
             Shelf shelf = new Shelf(book.drawer(RecordBook.SINGLE_OWNER));
-            FiftyAtOnce run = new FiftyAtOnce(book, System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds));
-            String shared = shelf.begin(counting(0));
-            List<Callable<Saved>> sessions = new ArrayList<>();
-            for (int i = 0; i < OWN + SHARING; i++) {
-                String project = i < OWN ? shelf.begin(counting(0)) : shared;
-                long seed = i;
-                sessions.add(() -> run.session(project, seed));
+            List<String> own = new ArrayList<>();
+            for (int i = 0; i < OWN; i++) {
+                own.add(shelf.begin(counting(0)));
             }
-            List<Saved> all = run.together(sessions);
-            boolean own = said("own project", all.subList(0, OWN), shelf);
-            boolean sharing = said("shared project", all.subList(OWN, OWN + SHARING), shelf);
-            if (!own || !sharing) {
+            List<String> shared = List.of(shelf.begin(counting(0)));
+            Pace pace = Pace.now(Long.parseLong(args[1]), Long.parseLong(args[2]), PAUSE_MS);
+            CpuTime program = CpuTime.of(ProcessHandle.current().pid(), pace);
+            CpuTime database = CpuTime.of(Long.parseLong(args[3]), pace);
+            List<Callable<SaveTimes>> sessions = new ArrayList<>();
+            own.forEach(project -> sessions.add(session(book, pace, project, sessions.size())));
+            for (int i = 0; i < SHARING; i++) {
+                sessions.add(session(book, pace, shared.get(0), sessions.size()));
+            }
+            List<SaveTimes> all = SaveTimes.together(sessions);
+            int saves = SaveTimes.of(all).warmNs().size();
+            String cost = program.each("program", saves) + ", " + database.each("database", saves);
+            int lost = said("Repositories: 40, a project each", all.subList(0, OWN), own, shelf)
+                    + said("Repositories: 10 in one project", all.subList(OWN, OWN + SHARING), shared, shelf);
+            System.out.println("  of the processors, each warm save: " + cost);
+            if (lost != 0) {
                 System.exit(1);
             }
         }
     }
 
-    private List<Saved> together(List<Callable<Saved>> sessions) throws InterruptedException, ExecutionException {
-        ExecutorService threads = Executors.newFixedThreadPool(sessions.size());
-        try {
-            List<Saved> saved = new ArrayList<>();
-            for (Future<Saved> one : threads.invokeAll(sessions)) {
-                saved.add(one.get());
-            }
-            return saved;
-        } finally {
-            threads.shutdownNow();
-        }
-    }
-
-    private Saved session(String project, long seed) throws InterruptedException {
+    private static Callable<SaveTimes> session(RecordBook book, Pace pace, String project, long seed) {
         Shelf shelf = new Shelf(book.drawer(RecordBook.SINGLE_OWNER));
-        List<Long> took = new ArrayList<>();
-        int refused = 0;
-        long due = System.nanoTime() + (long) (new Random(seed).nextDouble() * PAUSE_NS);
-        while (due < endNs) {
-            TimeUnit.NANOSECONDS.sleep(Math.max(0, due - System.nanoTime()));
-            refused += save(shelf, project);
-            took.add(System.nanoTime() - due);
-            due += PAUSE_NS;
-        }
-        return new Saved(project, took, refused);
+        return () -> pace.kept(seed, () -> save(shelf, project));
     }
 
     /** Whoever is refused looks at what is there and types again, as the page tells her to. */
@@ -131,35 +102,13 @@ public final class FiftyAtOnce {
         return Integer.parseInt(text.replace(" mm", ""));
     }
 
-    private static boolean said(String what, List<Saved> sessions, Shelf shelf) {
-        List<Long> took = sessions.stream()
-                .flatMap(session -> session.tookNs().stream())
-                .sorted()
-                .toList();
-        int refused = sessions.stream().mapToInt(Saved::refused).sum();
-        int counted = sessions.stream()
-                .map(Saved::project)
-                .distinct()
+    private static int said(String what, List<SaveTimes> sessions, List<String> projects, Shelf shelf) {
+        SaveTimes times = SaveTimes.of(sessions);
+        int counted = projects.stream()
                 .mapToInt(project -> count(shelf.kept(project).project()))
                 .sum();
-        System.out.println(String.format(
-                Locale.ROOT,
-                "%s: %d sessions, %d saves, %d counted (%s), refused and made again %d; ms: p50 %.0f, p95 %.0f, p99 %.0f,"
-                        + " most %.0f",
-                what,
-                sessions.size(),
-                took.size(),
-                counted,
-                counted == took.size() ? "none lost" : "LOST",
-                refused,
-                ms(took, 0.5),
-                ms(took, 0.95),
-                ms(took, 0.99),
-                ms(took, 1)));
-        return counted == took.size();
-    }
-
-    private static double ms(List<Long> sorted, double share) {
-        return sorted.get((int) Math.min(sorted.size() - 1L, Math.round(share * sorted.size()))) / 1e6;
+        int lost = times.saves() - counted;
+        times.print(what, lost);
+        return lost;
     }
 }

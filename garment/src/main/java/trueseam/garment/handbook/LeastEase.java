@@ -93,6 +93,9 @@ public record LeastEase(Map<Place, String> words) {
             .map(LeastEase::line)
             .toList();
 
+    private static final Map<Place, Question> QUESTIONS = Arrays.stream(Place.values())
+            .collect(Collectors.toUnmodifiableMap(place -> place, LeastEase::asked));
+
     /** The word of the usual answer: each garment by the table of wearing ease. */
     public static final String TABLE = "table";
 
@@ -132,6 +135,10 @@ public record LeastEase(Map<Place, String> words) {
      * @return the question; its first answer is the table of wearing ease
      */
     public static Question question(Place place) {
+        return QUESTIONS.get(place);
+    }
+
+    private static Question asked(Place place) {
         Map<String, Answer> answers = new LinkedHashMap<>();
         answers.put(
                 TABLE,

@@ -36,6 +36,9 @@ final class LengthText {
     private static final Pattern PLAIN = Pattern.compile(NUMBER + " ?([a-z\"'.]*)");
     private static final Pattern FEET =
             Pattern.compile("(\\d+) ?(?:ft\\.?|feet|foot|')(?: ?" + NUMBER + " ?(in|inch|inches|\")?)?");
+    private static final Pattern BLANKS = Pattern.compile(" +");
+    private static final Pattern AROUND_SLASH = Pattern.compile(" ?/ ?");
+    private static final Pattern AFTER_MINUS = Pattern.compile("- (?=\\d)");
 
     private LengthText() {}
 
@@ -97,12 +100,11 @@ final class LengthText {
                         });
             }
         }
-        return plain.toString()
-                .replace("''", "\"")
-                .strip()
-                .replaceAll(" +", " ")
-                .replaceAll(" ?/ ?", "/")
-                .replaceAll("- (?=\\d)", "-");
+        String signs = plain.toString().replace("''", "\"").strip();
+        String single = BLANKS.matcher(signs).replaceAll(" ");
+        return AFTER_MINUS
+                .matcher(AROUND_SLASH.matcher(single).replaceAll("/"))
+                .replaceAll("-");
     }
 
     private static Ratio number(String text, String whole, String numerator, String denominator) {

@@ -12,15 +12,22 @@ public final class SizeTables {
 
     private SizeTables() {}
 
+    /** Read once, when the first is asked for: every fitting asks for one by name. */
+    private static final class Read {
+        private static final List<SizeTable> ALL = FILES.stream()
+                .map(file -> SizeTableCsv.read(Resources.sheet(SizeTables.class, file)))
+                .toList();
+
+        private Read() {}
+    }
+
     /**
      * Every table that ships with the program.
      *
      * @return the tables: misses, women, miss petite, one size of a standard, and men from the survey
      */
     public static List<SizeTable> builtIn() {
-        return FILES.stream()
-                .map(file -> SizeTableCsv.read(Resources.sheet(SizeTables.class, file)))
-                .toList();
+        return Read.ALL;
     }
 
     /**

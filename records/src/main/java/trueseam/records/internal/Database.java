@@ -121,6 +121,8 @@ public final class Database implements AutoCloseable {
         config.addDataSourceProperty("tcpKeepAlive", "true");
         // Otherwise the server puts values of rows, which are personal, into what it says, and that may be logged.
         config.addDataSourceProperty("logServerErrorDetail", "false");
+        // Rows of one batch, such as the readings of a day, go out as one statement.
+        config.addDataSourceProperty("reWriteBatchedInserts", "true");
         config.addDataSourceProperty("ApplicationName", "trueseam");
         config.setInitializationFailTimeout(-1); // so that the first connection says what is wrong in our words
         HikariDataSource pool = new HikariDataSource(config);

@@ -85,7 +85,7 @@ public final class Desk {
      * @throws ChangedElsewhereException if another tab changed it meanwhile
      */
     public synchronized Kept change(String id, long version, String tab, UnaryOperator<Kept> how) {
-        long now = shelf().kept(id).version();
+        long now = shelf().lastSeenVersion(id);
         Map<Long, String> by = writers.computeIfAbsent(id, k -> new TreeMap<>());
         for (long v = version + 1; v <= now; v++) {
             if (tab.isEmpty() || !tab.equals(by.get(v))) {

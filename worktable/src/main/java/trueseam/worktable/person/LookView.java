@@ -60,6 +60,11 @@ public record LookView(Optional<Measure> measure, String side, String svg, List<
                 measure, side, figure.svg(measure.get(), shown), lines(measure.get(), figure, body, part, rules));
     }
 
+    /** A page of which the figure is not taken. */
+    static LookView notDrawn() {
+        return new LookView(Optional.empty(), "", "", List.of());
+    }
+
     private static List<Line> lines(
             Measure measure, PersonFigure figure, Body body, PersonPart part, EntryRules rules) {
         LengthFormat show = part.format();

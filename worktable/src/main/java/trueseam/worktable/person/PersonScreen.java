@@ -63,7 +63,10 @@ public final class PersonScreen implements Screen {
     }
 
     private static void show(Visit visit, List<String> said, String focus) {
-        LookView look = lookAt(visit, visit.field("measure"), visit.field("side"));
+        show(visit, said, focus, lookAt(visit, visit.field("measure"), visit.field("side")));
+    }
+
+    private static void show(Visit visit, List<String> said, String focus, LookView look) {
         visit.show(Step.PERSON, PersonView.of(visit.workings(), visit.desk().rules(), said, focus, look));
     }
 
@@ -109,7 +112,8 @@ public final class PersonScreen implements Screen {
                     new Typed(measure.get().term(), side, text, part.bareUnit().sign());
             return dated(part.withReadings(Readings.typed(part.readings(), typed, at)));
         });
-        show(visit, List.of(), "");
+        // The page takes the fields' notes out of the answer and asks for the figure by itself, of the field where she is by then.
+        show(visit, List.of(), "", LookView.notDrawn());
     }
 
     /** The first day of measuring is today, unless she says otherwise. */

@@ -76,11 +76,12 @@ public record PersonView(
         Body before = TypedBody.of(part.before(), rules).body();
         Optional<Garment> garment = garment(workings.project().pattern());
         Set<Measure> needed = needed(workings, garment);
+        Row.Compared compared = new Row.Compared(before, BodyChange.between(before, typed.body()));
         List<Group> groups = Arrays.stream(MeasuringRound.values())
                 .map(round -> new Group(
                         round.title(),
                         round.measures().stream()
-                                .map(measure -> Row.of(measure, part, typed, before, needed.contains(measure)))
+                                .map(measure -> Row.of(measure, part, typed, compared, needed.contains(measure)))
                                 .toList()))
                 .toList();
         List<Field> missing = groups.stream()
@@ -92,7 +93,7 @@ public record PersonView(
                 .or(() -> workings.taken().value().map(taken -> taken.pattern().name()))
                 .orElse("");
         return new PersonView(
-                part, groups, name, missing, changes(before, typed.body(), part.format()), said, focus, look);
+                part, groups, name, missing, changes(compared, part.format()), said, focus, look);
     }
 
     private static Optional<Garment> garment(PatternPart part) {
@@ -111,9 +112,9 @@ public record PersonView(
                 .orElse(Set.of());
     }
 
-    private static List<Change> changes(Body before, Body now, LengthFormat show) {
+    private static List<Change> changes(Row.Compared compared, LengthFormat show) {
         List<Change> changes = new ArrayList<>();
-        for (BodyChange change : BodyChange.between(before, now)) {
+        for (BodyChange change : compared.changes()) {
             String side = change.side() == Side.BOTH
                     ? ""
                     : ", " + change.side().name().toLowerCase(java.util.Locale.ROOT);

@@ -85,7 +85,10 @@ public record Row(
         return Field.id(measure, apart ? "" : "left", 0);
     }
 
-    static Row of(Measure measure, PersonPart part, TypedBody typed, Body before, boolean needed) {
+    /** Her body as it was on earlier days, and all that is otherwise now. */
+    record Compared(Body before, List<BodyChange> changes) {}
+
+    static Row of(Measure measure, PersonPart part, TypedBody typed, Compared compared, boolean needed) {
         List<Typed> readings = part.readings();
         boolean apart = Readings.isApart(readings, measure.term());
         List<Field> fields = new ArrayList<>();
@@ -123,7 +126,7 @@ public record Row(
                 said(measure, typed, Severity.WARNING),
                 Stream.concat(said(measure, typed, Severity.NOTE).stream(), origin(measure, typed.body()))
                         .toList(),
-                since(measure, before, typed.body(), readings, part.format()));
+                since(measure, compared, readings, part.format()));
     }
 
     private static boolean isOf(Measure measure, String place) {
@@ -170,16 +173,16 @@ public record Row(
                         + "; spread " + part.format().show(value.spreadMm());
     }
 
-    private static List<Since> since(Measure measure, Body before, Body now, List<Typed> readings, LengthFormat show) {
+    private static List<Since> since(Measure measure, Compared compared, List<Typed> readings, LengthFormat show) {
         boolean today = readings.stream()
                 .anyMatch(typed -> typed.measure().equals(measure.term())
                         && Field.mm(typed).isPresent());
         if (!today) {
-            return before.value(measure).stream()
+            return compared.before().value(measure).stream()
                     .map(value -> new Since("Last time " + show.show(value.mm()), false))
                     .toList();
         }
-        return BodyChange.between(before, now).stream()
+        return compared.changes().stream()
                 .filter(change -> change.measure() == measure)
                 .map(change -> since(change, show))
                 .toList();

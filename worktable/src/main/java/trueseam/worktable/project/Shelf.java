@@ -149,6 +149,24 @@ public final class Shelf {
         return held;
     }
 
+    /**
+     * The version of a project that was last read or written here. For whoever has just read it: another program may have gone on since,
+     * which {@link #change} finds out by itself.
+     *
+     * @param id its mark
+     * @return the version
+     * @throws NoSuchProjectException if there is none
+     */
+    public synchronized long lastSeenVersion(String id) {
+        return heldSo(id).kept().version();
+    }
+
+    /** What is at hand is not asked for again where it is about to be written: a write on another version is refused by the record book. */
+    private Held heldSo(String id) {
+        Held held = atHand.get(id);
+        return held == null ? held(id) : held;
+    }
+
     private Held read(KeptProject now) {
         IdentityHashMap<Kept.State, Long> numbers = new IdentityHashMap<>();
         List<Kept.State> states = new ArrayList<>();
@@ -177,7 +195,7 @@ public final class Shelf {
      * @throws ChangedElsewhereException if it has another version; nothing is changed then
      */
     public synchronized Kept change(String id, long version, UnaryOperator<Kept> how) {
-        Held now = held(id);
+        Held now = heldSo(id);
         if (now.kept().version() != version) {
             throw new ChangedElsewhereException(now.kept().version());
         }
@@ -197,7 +215,9 @@ public final class Shelf {
         Project was = begun ? Project.named("") : before.kept().project();
         Project project = changed.project();
         Optional<String> person = person(all, before.head().person(), was.person(), project.person());
-        Optional<String> pattern = pattern(all, id, before.head().pattern(), project);
+        Optional<String> pattern = Derived.pattern(id, was).equals(Derived.pattern(id, project))
+                ? before.head().pattern()
+                : pattern(all, id, before.head().pattern(), project);
         KeptProject.Head head = new KeptProject.Head(
                 project.name(), person, pattern, project.pattern().size());
         IdentityHashMap<Kept.State, Long> numbers = states(all, id, before, changed, head, begun);
