@@ -15,6 +15,7 @@ import trueseam.records.internal.FitRows;
 import trueseam.records.internal.PatternRows;
 import trueseam.records.internal.PersonRows;
 import trueseam.records.internal.ProjectRows;
+import trueseam.records.internal.RemindingRows;
 import trueseam.records.internal.Rows;
 import trueseam.records.internal.SharingRows;
 import trueseam.records.internal.SittingRows;
@@ -23,6 +24,7 @@ import trueseam.records.pattern.Patterns;
 import trueseam.records.pattern.Tables;
 import trueseam.records.person.Days;
 import trueseam.records.person.People;
+import trueseam.records.person.Reminding;
 import trueseam.records.project.Fits;
 import trueseam.records.project.Projects;
 import trueseam.records.sitting.Sittings;
@@ -63,6 +65,15 @@ public final class Drawer {
      */
     public People people() {
         return new PersonRows(rows);
+    }
+
+    /**
+     * When to measure them again.
+     *
+     * @return what the owner wants
+     */
+    public Reminding reminding() {
+        return new RemindingRows(rows);
     }
 
     /**
@@ -156,7 +167,7 @@ public final class Drawer {
     }
 
     /**
-     * What the students of her classes share with her.
+     * What is shared: with a teacher by the students of her classes, or by a student with hers.
      *
      * @return what is shared
      */

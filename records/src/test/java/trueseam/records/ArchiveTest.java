@@ -28,12 +28,14 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.Parameter;
 import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.provider.CsvSource;
+import trueseam.records.access.Access;
 import trueseam.records.archive.ArchiveException;
 import trueseam.records.archive.Brought;
 import trueseam.records.archive.Made;
 import trueseam.records.pattern.KeptPattern;
 import trueseam.records.pattern.KeptTable;
 import trueseam.records.person.Person;
+import trueseam.records.person.Reminding;
 import trueseam.records.person.TapeReading;
 import trueseam.records.project.KeptFit;
 import trueseam.records.project.KeptPrint;
@@ -84,6 +86,7 @@ class ArchiveTest {
         project(drawer, "b2b2b2b2", berta, "%PDF-1.7 invented");
         String table = drawer.files().keep("of no project".getBytes(StandardCharsets.UTF_8));
         drawer.tables().add(new KeptTable("", "our class", "measured by us", table, false, 0));
+        drawer.reminding().tell(new Reminding.Pause(9, 2));
         drawer.trail().note(RecordBook.SINGLE_OWNER, anna.id(), "looked");
     }
 
@@ -91,7 +94,8 @@ class ArchiveTest {
         return new TapeReading("hip girth", "left", typed, "in", "tape", NASTY, OptionalDouble.empty());
     }
 
-    private static void project(Drawer drawer, String id, Person person, String file) {
+    /** A project with everything that can hang on one. */
+    static void project(Drawer drawer, String id, Person person, String file) {
         String mark = drawer.files().keep(file.getBytes(StandardCharsets.UTF_8));
         KeptPattern pattern = drawer.patterns()
                 .keep(KeptPattern.of(
@@ -133,7 +137,7 @@ class ArchiveTest {
         try (OutputStream out = Files.newOutputStream(file)) {
             old.drawer(RecordBook.SINGLE_OWNER)
                     .archive()
-                    .write(out, person, id -> List.of(new Made("step-sheet.pdf", new byte[] {'%', 'P', 'D', 'F'})));
+                    .write(out, person, 1, id -> List.of(new Made("step-sheet.pdf", new byte[] {'%', 'P', 'D', 'F'})));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -174,6 +178,32 @@ class ArchiveTest {
     }
 
     @Test
+    void whoTookAnArchiveAwayStandsInTheTrailOfEachPersonInIt() {
+        written(Optional.of(anna.id()));
+        Drawer drawer = old.drawer(RecordBook.SINGLE_OWNER);
+        assertThat(drawer.trail().of(anna.id())).extracting(Access::what).contains("took away");
+        assertThat(drawer.people().list("berta", true))
+                .allSatisfy(berta -> assertThat(drawer.trail().of(berta.id())).isEmpty());
+    }
+
+    @Test
+    void anArchiveOfAnEarlierVersionWithoutReminderAndWithSharingComesBack() throws IOException {
+        Map<String, byte[]> files = entries(written(Optional.empty()));
+        listed(files, "people.csv", earlier(files.get("people.csv")));
+        unlisted(files, "measure-again.csv");
+        assertThat(back(zipped(files))).isEqualTo(new Brought(2, 2, 2, 0));
+        assertThat(other.drawer(RecordBook.SINGLE_OWNER).reminding().told()).isEmpty();
+    }
+
+    /** As it was when a person was shared with all classes or none. */
+    private static byte[] earlier(byte[] people) {
+        String csv = new String(people, StandardCharsets.UTF_8);
+        return csv.replaceFirst("\n", ",shared\n")
+                .replaceAll("\"(\\d+)\"\n", "\"$1\",\"1\"\n")
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Test
     void whatIsThereAlreadyIsLeftAsItIs() {
         Path file = written(Optional.empty());
         back(file);
@@ -211,9 +241,9 @@ class ArchiveTest {
                 .hasMessageContaining("under another owner");
         assertThat(EveryRow.of(to, toPlace)).isEqualTo(before);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        assertThat(other.drawer(2).archive().write(out, Optional.empty(), id -> List.of()))
+        assertThat(other.drawer(2).archive().write(out, Optional.empty(), 2, id -> List.of()))
                 .isZero();
-        assertThat(other.drawer(2).archive().write(out, Optional.of(anna.id()), id -> List.of()))
+        assertThat(other.drawer(2).archive().write(out, Optional.of(anna.id()), 2, id -> List.of()))
                 .isZero();
     }
 
@@ -278,11 +308,19 @@ class ArchiveTest {
     /** Puts a file in with a manifest that agrees, as only somebody who means it would. */
     private static void listed(Map<String, byte[]> all, String name, byte[] content) {
         all.put(name, content);
-        String manifest = new String(all.get("manifest.json"), StandardCharsets.UTF_8);
         String entry =
                 "{\"name\":\"" + name + "\",\"bytes\":" + content.length + ",\"sha256\":\"" + sha(content) + "\"}";
-        String without = manifest.replaceAll("(?s)\\{\\s*\"name\" : \"" + name.replace(".", "\\.") + "\"[^}]*\\},", "");
-        all.put("manifest.json", text(without.replaceFirst("(?s)\"files\" : \\[", "\"files\" : [ " + entry + ",")));
+        all.put("manifest.json", text(without(all, name).replaceFirst("(?s)\"files\" : \\[", "\"files\" : [ " + entry + ",")));
+    }
+
+    private static void unlisted(Map<String, byte[]> all, String name) {
+        all.remove(name);
+        all.put("manifest.json", text(without(all, name)));
+    }
+
+    private static String without(Map<String, byte[]> all, String name) {
+        String manifest = new String(all.get("manifest.json"), StandardCharsets.UTF_8);
+        return manifest.replaceAll("(?s)\\{\\s*\"name\" : \"" + name.replace(".", "\\.") + "\"[^}]*\\},", "");
     }
 
     private static String sha(byte[] content) {

@@ -28,7 +28,8 @@ final class EveryRow {
             "fit",
             "print",
             "sitting",
-            "finding");
+            "finding",
+            "measure_again");
 
     private EveryRow() {}
 

@@ -2,6 +2,7 @@ package trueseam.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.sql.Connection;
 import java.sql.ResultSet;
@@ -24,6 +25,7 @@ import trueseam.records.account.AccountException;
 import trueseam.records.account.Accounts;
 import trueseam.records.account.Role;
 import trueseam.records.account.Sessions;
+import trueseam.records.group.JoinedClass;
 import trueseam.records.group.SharedProject;
 import trueseam.records.group.TaughtClass;
 import trueseam.records.person.Person;
@@ -208,10 +210,9 @@ class StudioTest {
     }
 
     /** A project with a person, as somebody's shelf keeps it. */
-    private String project(Account of, String mark, boolean shared) {
+    private String project(Account of, String mark) {
         Drawer drawer = book.drawer(of.id());
         Person person = drawer.people().add(Person.named("Person of " + of.name(), "in", ""));
-        drawer.people().change(person.withShared(shared));
         KeptProject.Head head = new KeptProject.Head("Dress", Optional.of(person.id()), Optional.empty(), "");
         drawer.projects()
                 .begin(new ProjectChange(
@@ -219,39 +220,72 @@ class StudioTest {
         return mark;
     }
 
+    private String personOf(Account of, String project) {
+        return book.drawer(of.id())
+                .projects()
+                .find(project)
+                .flatMap(one -> one.head().person())
+                .orElseThrow();
+    }
+
     @Test
-    void aTeacherSeesWhatStudentsOfHerClassesShareAndNothingElse() {
+    void aTeacherSeesWhatStudentsShareWithHerClassAndNothingElse() {
         Account teacher = accounts.add("Tea", Role.TEACHER);
         Account other = accounts.add("Theo", Role.TEACHER);
         Account bea = accounts.add("Bea", Role.STUDENT);
         Account cleo = accounts.add("Cleo", Role.STUDENT);
-        String shared = project(bea, "aaaaaaaaaaaaaaa1", true);
-        String kept = project(bea, "aaaaaaaaaaaaaaa2", false);
-        String foreign = project(cleo, "aaaaaaaaaaaaaaa3", true);
+        String shared = project(bea, "aaaaaaaaaaaaaaa1");
+        String alone = project(bea, "aaaaaaaaaaaaaaa2");
+        String kept = project(bea, "aaaaaaaaaaaaaaa3");
+        String foreign = project(cleo, "aaaaaaaaaaaaaaa4");
         Drawer hers = book.drawer(teacher.id());
-        assertThat(hers.sharing().list()).isEmpty();
-        String id = hers.classes().begin("Monday");
-        assertThat(hers.classes().add(id, bea.id())).isTrue();
-        assertThat(hers.classes().add(id, bea.id())).isFalse();
-        assertThat(hers.classes().add(id, other.id()))
+        Drawer theos = book.drawer(other.id());
+        Drawer beas = book.drawer(bea.id());
+        String monday = hers.classes().begin("Monday");
+        String friday = theos.classes().begin("Friday");
+        assertThat(beas.sharing().person(monday, personOf(bea, shared), true))
+                .as("she is in no class yet")
+                .isFalse();
+        assertThat(hers.classes().add(monday, bea.id())).isTrue();
+        assertThat(hers.classes().add(monday, bea.id())).isFalse();
+        assertThat(theos.classes().add(friday, bea.id())).isTrue();
+        assertThat(hers.classes().add(monday, other.id()))
                 .as("a teacher is no student")
                 .isFalse();
-        assertThat(book.drawer(other.id()).classes().add(id, cleo.id()))
+        assertThat(theos.classes().add(monday, cleo.id()))
                 .as("another teacher's class")
                 .isFalse();
-        assertThat(hers.classes().list()).extracting(TaughtClass::name).containsExactly("Monday");
+        assertThat(beas.sharing().classes())
+                .extracting(JoinedClass::name, JoinedClass::teacher)
+                .containsExactly(tuple("Friday", "Theo"), tuple("Monday", "Tea"));
+        assertThat(beas.sharing().person(monday, personOf(cleo, foreign), true))
+                .as("somebody else's person")
+                .isFalse();
+        assertThat(beas.sharing().project(monday, foreign, true)).isFalse();
+        assertThat(beas.sharing().person(monday, personOf(bea, shared), true)).isTrue();
+        assertThat(beas.sharing().person(monday, personOf(bea, shared), true))
+                .as("twice is once")
+                .isTrue();
+        assertThat(beas.sharing().project(friday, alone, true)).isTrue();
         assertThat(hers.sharing().list()).extracting(SharedProject::id).containsExactly(shared);
+        assertThat(theos.sharing().list()).extracting(SharedProject::id).containsExactly(alone);
         assertThat(hers.sharing().find(shared)).map(SharedProject::owner).contains(bea.id());
+        assertThat(hers.sharing().find(alone)).as("of the other class").isEmpty();
+        assertThat(theos.sharing().find(shared)).isEmpty();
         assertThat(hers.sharing().find(kept)).isEmpty();
         assertThat(hers.sharing().find(foreign)).isEmpty();
-        assertThat(book.drawer(other.id()).sharing().find(shared)).isEmpty();
         assertThat(book.drawer(cleo.id()).sharing().find(shared)).isEmpty();
-        assertThat(book.drawer(bea.id()).sharing().teachers()).containsExactly("Tea");
-        assertThat(book.drawer(other.id()).classes().remove(id, bea.id())).isFalse();
-        assertThat(book.drawer(other.id()).classes().end(id)).isFalse();
-        assertThat(hers.classes().remove(id, bea.id())).isTrue();
+        assertThat(beas.sharing().project(friday, alone, false)).isFalse();
+        assertThat(theos.sharing().list()).as("taken back").isEmpty();
+        assertThat(theos.classes().remove(monday, bea.id())).isFalse();
+        assertThat(theos.classes().end(monday)).isFalse();
+        assertThat(hers.classes().remove(monday, bea.id())).isTrue();
         assertThat(hers.sharing().find(shared)).isEmpty();
-        assertThat(hers.classes().end(id)).isTrue();
+        assertThat(hers.classes().add(monday, bea.id())).isTrue();
+        assertThat(hers.sharing().list())
+                .as("what she shared before she was let go is not shared again")
+                .isEmpty();
+        assertThat(hers.classes().end(monday)).isTrue();
         assertThat(hers.classes().list()).isEmpty();
     }
 

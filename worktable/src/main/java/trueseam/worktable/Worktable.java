@@ -14,6 +14,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 import org.slf4j.LoggerFactory;
+import trueseam.garment.measure.UnknownMeasureException;
 import trueseam.records.RecordBook;
 import trueseam.records.account.AccountException;
 import trueseam.records.archive.ArchiveException;
@@ -161,7 +162,7 @@ public final class Worktable implements AutoCloseable {
     /** For several accounts. */
     private static Javalin studio(Supplier<RecordBook> book, Pages pages, Reach reach, int port) {
         Gate gate = new Gate(() -> book.get().studio(), reach, pages.secret());
-        StudioSeats seats = new StudioSeats(book, gate, pages);
+        StudioSeats seats = new StudioSeats(book, gate, pages, Clock.systemUTC());
         Guard guard = new Guard(reach, gate::secret);
         return Javalin.create(config -> {
                     served(config, guard, seats, pages);
@@ -247,6 +248,7 @@ public final class Worktable implements AutoCloseable {
     private static void failures(JavalinConfig config, Pages pages) {
         config.routes.exception(RefusedException.class, (e, ctx) -> say(ctx, pages, 403, e.getMessage()));
         config.routes.exception(AccountException.class, (e, ctx) -> say(ctx, pages, 422, e.getMessage()));
+        config.routes.exception(UnknownMeasureException.class, (e, ctx) -> say(ctx, pages, 422, e.getMessage()));
         config.routes.exception(TooLargeException.class, (e, ctx) -> say(ctx, pages, 413, e.getMessage()));
         config.routes.exception(NoSuchProjectException.class, (e, ctx) -> say(ctx, pages, 404, e.getMessage()));
         config.routes.exception(ChangedElsewhereException.class, (e, ctx) -> say(ctx, pages, 409, e.getMessage()));
@@ -313,13 +315,12 @@ public final class Worktable implements AutoCloseable {
     }
 
     /**
-     * Whether the studio's owner has a password already.
+     * Whether the studio has an owner with a password already.
      *
      * @return false at the first start
      */
     public boolean hasOwner() {
-        return book.studio().accounts().find(RecordBook.SINGLE_OWNER).stream()
-                .anyMatch(owner -> !owner.signIn().isEmpty());
+        return book.studio().accounts().hasOwner();
     }
 
     int port() {

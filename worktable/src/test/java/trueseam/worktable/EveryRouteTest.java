@@ -66,6 +66,9 @@ class EveryRouteTest {
         row("POST /people/{id}/photo", 401, 404, 404, 404, 404, 303);
         row("POST /people/{id}/archive", 401, 404, 404, 404, 404, 303);
         row("POST /my-people/{person}/shared", 401, 422, 422, 422, 422, 303);
+        row("POST /my-projects/{id}/shared", 401, 422, 422, 422, 422, 303);
+        row("POST /accounts/{account}/erase", 401, 403, 403, 422, 403, 403); // there is no such account
+        row("POST /erase-my-account", 401, 422, 422, 422, 422, 422); // nobody typed her name
         // From here on something ends; in another's hands it does not.
         row("POST /projects/{id}/delete", 401, 303, 303, 303, 303, 303);
         row("POST /people/{id}/erase", 401, 404, 404, 404, 404, 303);
@@ -112,7 +115,7 @@ class EveryRouteTest {
             throws IOException, InterruptedException {
         return route.startsWith("GET ")
                 ? visitor.get(path)
-                : visitor.post(path, "shared=1&measure=bust+girth&student=" + studio.bo + "&version=0");
+                : visitor.post(path, "shared=1&class=" + studio.classOfTea + "&months=6&growing=3&measure=bust+girth&student=" + studio.bo + "&version=0");
     }
 
     @Test

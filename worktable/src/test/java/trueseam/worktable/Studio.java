@@ -138,7 +138,9 @@ final class Studio implements AutoCloseable {
         annsProjects.add(new Shelf(book.drawer(ann))
                 .begin(Project.named("Dress of " + label).with(part)));
         Person person = book.drawer(ann).people().list(label, true).get(0);
-        book.drawer(ann).people().change(person.withShared(shared));
+        if (shared) {
+            book.drawer(ann).sharing().person(classOfTea, person.id(), true);
+        }
         annsPeople.add(person.id());
     }
 

@@ -68,7 +68,7 @@ class StudioScreensTest {
                 .contains("Ottilie")
                 .contains("Wanda")
                 .contains("fitting patterns to this person")
-                .contains("looked at by Tea");
+                .contains("Monday (Tea): sees all her projects");
         look(browser, "people");
         browser.click("#sign-out");
         browser.waitForText("Sign in");

@@ -76,7 +76,7 @@ public final class BookCommand implements Runnable {
                 Shelf shelf = new Shelf(drawer);
                 MadeSheets made = new MadeSheets(new Desk(() -> shelf), LocalDate.now(ZoneId.systemDefault()));
                 int[] projects = {0};
-                OutputFiles.write(out, to -> projects[0] = drawer.archive().write(to, whose, made::of));
+                OutputFiles.write(out, to -> projects[0] = drawer.archive().write(to, whose, RecordBook.SINGLE_OWNER, made::of));
                 spec.commandLine()
                         .getOut()
                         .println("Wrote " + out + ": "

@@ -71,4 +71,28 @@ public interface Accounts {
      * @throws AccountException if it is the only owner that is open
      */
     void close(long account, boolean closed);
+
+    /**
+     * Whether somebody can sign in as owner.
+     *
+     * @return false before the first owner has set a password
+     */
+    boolean hasOwner();
+
+    /**
+     * Erases an account with everything of hers for good: people, days, patterns, projects, files, fits, sittings, classes, shares and
+     * sessions. Its number stays, as the trails of others name it, and one line in a trail that it was erased; no name does.
+     *
+     * @param account its number
+     * @param by who erases it
+     * @throws AccountException if there is no such account, or it is the only owner that is open
+     */
+    void erase(long account, long by);
+
+    /**
+     * When accounts were erased.
+     *
+     * @return milliseconds since 1970, the latest first
+     */
+    List<Long> erased();
 }

@@ -13,15 +13,16 @@ import java.util.function.Function;
 public interface Archive {
 
     /**
-     * Writes everything, or all of one person, as it is at one moment.
+     * Writes everything, or all of one person, as it is at one moment, and notes in the trail of each person in it who took it.
      *
      * @param out where the archive goes; not closed
      * @param person the mark of the person; empty: everything
+     * @param by the account that takes it
      * @param made what is worked out of a project, by its mark, one project after another
      * @return how many projects are in it
      * @throws java.io.UncheckedIOException if it cannot be written
      */
-    int write(OutputStream out, Optional<String> person, Function<String, List<Made>> made);
+    int write(OutputStream out, Optional<String> person, long by, Function<String, List<Made>> made);
 
     /**
      * Brings an archive back: people, projects, patterns and size tables that are not there are added with all that hangs on them, and

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import trueseam.records.RecordBook;
 import trueseam.records.account.Account;
 import trueseam.records.account.AccountException;
 import trueseam.records.account.Accounts;
@@ -32,7 +33,7 @@ public final class AccountRows implements Accounts {
 
     @Override
     public List<Account> list() {
-        return rows.all("select * from account order by name, id", Bound.none(), (row, context) -> account(row));
+        return rows.all("select * from account where erased_at is null order by name, id", Bound.none(), (row, context) -> account(row));
     }
 
     @Override
@@ -116,8 +117,8 @@ public final class AccountRows implements Accounts {
                     "delete from invitation where account_id = :id",
                     Bound.none().whole("id", account.id()));
             one.put(
-                    "update account set name = :name, sign_in = :sign, password = :password, version = version + 1,"
-                            + " session_version = session_version + 1 where id = :id",
+                    "update account set name = :name, sign_in = :sign, password = :password, erased_at = null,"
+                            + " version = version + 1, session_version = session_version + 1 where id = :id",
                     Bound.none()
                             .text("name", called)
                             .text("sign", small)
@@ -137,21 +138,61 @@ public final class AccountRows implements Accounts {
         rows.together(one -> {
             one.put(
                     "update account set closed = :closed, version = version + 1, session_version = session_version + 1"
-                            + " where id = :id",
+                            + " where id = :id and erased_at is null",
                     Bound.none().flag("closed", closed).whole("id", account));
             one.put(
                     "delete from invitation where account_id = :id",
                     Bound.none().whole("id", account));
-            boolean anyOwner = new AccountRows(one)
-                    .list().stream()
-                            .anyMatch(a -> a.role() == Role.OWNER
-                                    && !a.closed()
-                                    && !a.signIn().isEmpty());
-            if (!anyOwner) {
+            if (!new AccountRows(one).hasOwner()) {
                 throw AccountException.refused("This is the studio's only owner; make another one before closing it.");
             }
             return true;
         });
+    }
+
+    @Override
+    public boolean hasOwner() {
+        return list().stream()
+                .anyMatch(a ->
+                        a.role() == Role.OWNER && !a.closed() && !a.signIn().isEmpty());
+    }
+
+    /** The first account is made by the tables and can be taken by a new owner again; all others are never opened again. */
+    @Override
+    public void erase(long account, long by) {
+        rows.together(one -> {
+            Account gone = new AccountRows(one)
+                    .list().stream()
+                            .filter(a -> a.id() == account)
+                            .findFirst()
+                            .orElseThrow(() -> AccountException.refused("There is no such account; reload the page."));
+            one.put(
+                    "update account set name = '', sign_in = null, password = null, created_at = 0, erased_at = :now,"
+                            + " closed = case when id = :first then 0 else 1 end, version = version + 1,"
+                            + " session_version = session_version + 1 where id = :id",
+                    Bound.none()
+                            .whole("now", one.now())
+                            .whole("first", RecordBook.SINGLE_OWNER)
+                            .whole("id", account));
+            one.put(
+                    "delete from attempt where who = :who",
+                    Bound.none().text("who", SessionRows.attemptsOf(gone.signIn())));
+            if (!new AccountRows(one).hasOwner()) {
+                throw AccountException.refused("This is the studio's only owner; make another one before erasing it.");
+            }
+            Rows hers = one.owned(account);
+            ErasedRows.erase(hers);
+            new AccessRows(hers).note(by, "", "erased the account");
+            return true;
+        });
+    }
+
+    @Override
+    public List<Long> erased() {
+        return rows.all(
+                "select erased_at from account where erased_at is not null order by erased_at desc",
+                Bound.none(),
+                (row, context) -> row.getLong("erased_at"));
     }
 
     private static String called(String name) {

@@ -110,7 +110,15 @@ final class ArchiveReturn {
         each(ArchiveTable.FIT, ofProject);
         each(ArchiveTable.PRINT, ofProject);
         Set<String> sittings = each(ArchiveTable.SITTING, ofProject);
+        reminding();
         each(ArchiveTable.FINDING, line -> sittings.contains(line.get("sitting_id")));
+    }
+
+    /** Archives of earlier versions have none; what she told this record book goes before what she told that one. */
+    private void reminding() {
+        if (zip.has(ArchiveRows.csvOf(ArchiveTable.MEASURE_AGAIN))) {
+            lines(ArchiveTable.MEASURE_AGAIN).forEach(line -> ArchiveTable.MEASURE_AGAIN.put(rows, line));
+        }
     }
 
     private boolean came(ArchiveTable table, String id) {

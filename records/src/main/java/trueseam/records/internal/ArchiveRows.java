@@ -30,6 +30,7 @@ public final class ArchiveRows implements Archive {
             files.csv                              which file is which mark; the files lie in patterns, altered, reports, tables,
                                                    photos and files
             made/                                  step sheets and charts, worked anew when this archive was made
+            measure-again.csv                      after how many months people are measured again
             access.csv                             who looked at or changed whose measures (only for reading)
 
             Times (.._at) are milliseconds since 1970. Back with: trueseam book bring-back THIS.zip
@@ -61,12 +62,14 @@ public final class ArchiveRows implements Archive {
             case PRINT -> "prints.csv";
             case SITTING -> "sittings.csv";
             case FINDING -> "findings.csv";
+            case MEASURE_AGAIN -> "measure-again.csv";
             case ACCESS -> "access.csv";
         };
     }
 
     @Override
-    public int write(OutputStream out, Optional<String> person, Function<String, List<Made>> made) {
+    public int write(OutputStream out, Optional<String> person, long by, Function<String, List<Made>> made) {
+        note(person, by);
         ArchiveSheets sheets = new ArchiveSheets(out);
         List<String> projects = rows.atOneMoment(one -> written(one, sheets, person));
         for (String project : projects) {
@@ -76,6 +79,18 @@ public final class ArchiveRows implements Archive {
         }
         sheets.end(person.isEmpty() ? "everything" : "one person", rows.now());
         return projects.size();
+    }
+
+    /** Before anything is given away, so that nothing is without being noted. */
+    private void note(Optional<String> person, long by) {
+        AccessRows trail = new AccessRows(rows);
+        rows.all(
+                        "select id from person where owner_id = :owner",
+                        Bound.none(),
+                        (row, context) -> row.getString("id"))
+                .stream()
+                .filter(id -> person.isEmpty() || person.get().equals(id))
+                .forEach(id -> trail.note(by, id, "took away"));
     }
 
     private static List<String> written(Rows one, ArchiveSheets sheets, Optional<String> person) {
@@ -100,6 +115,7 @@ public final class ArchiveRows implements Archive {
                 ArchiveTable.PRINT,
                 ArchiveTable.SITTING,
                 ArchiveTable.FINDING,
+                ArchiveTable.MEASURE_AGAIN,
                 ArchiveTable.ACCESS)) {
             List<Map<String, String>> lines = table.rows(one, person).stream()
                     .filter(line -> person.isEmpty() || table != ArchiveTable.SIZE_TABLE || files.isNamed(line))

@@ -21,7 +21,7 @@ enum ArchiveTable {
     PERSON(
             "person",
             "id",
-            "id label note units population ?photo #shared #archived sought #created_at #changed_at #version",
+            "id label note units population ?photo #archived sought #created_at #changed_at #version",
             "id = :person"),
     PATTERN(
             "pattern",
@@ -60,6 +60,8 @@ enum ArchiveTable {
             "sitting_id #place symptom cause alteration amount ~amount_mm measured_as side note",
             "sitting_id in (select s.id from sitting s join project p on p.owner_id = s.owner_id and p.id = s.project_id"
                     + " where s.owner_id = :owner and p.person_id = :person)"),
+    /** What she wants to be told belongs to everything of hers, and to no one person. */
+    MEASURE_AGAIN("measure_again", "months", "#months #growing_months", "1 = 0"),
     ACCESS("access", "happened_at, id", "id #account_id person_id what #happened_at", "person_id = :person");
 
     private final String table;

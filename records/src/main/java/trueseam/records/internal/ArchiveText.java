@@ -21,6 +21,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import trueseam.records.archive.ArchiveException;
 
 /** The texts in an archive: CSV (RFC 4180) with a head line, and JSON. Both are read back to the same characters. */
@@ -40,6 +41,9 @@ final class ArchiveText {
     private static final ObjectMapper AS_TYPED =
             new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
+    /** Columns that archives of earlier versions have. Until version 5 of the tables a person was shared with all classes or none. */
+    private static final Map<String, Set<String>> FORMER = Map.of("people.csv", Set.of("shared"));
+
     private ArchiveText() {}
 
     static byte[] csv(List<String> columns, List<Map<String, String>> rows) {
@@ -54,7 +58,7 @@ final class ArchiveText {
         }
     }
 
-    /** The lines of a table, each with all of its columns. */
+    /** The lines of a table, each with all of its columns; what only earlier versions had is left out. */
     static List<Map<String, String>> rows(String name, byte[] csv, List<String> columns) {
         List<Map<String, String>> rows = new ArrayList<>();
         try (MappingIterator<Map<String, String>> lines = CSV.readerForMapOf(String.class)
@@ -62,6 +66,7 @@ final class ArchiveText {
                 .readValues(new String(csv, StandardCharsets.UTF_8))) {
             while (lines.hasNextValue()) {
                 Map<String, String> row = lines.nextValue();
+                FORMER.getOrDefault(name, Set.of()).forEach(row::remove);
                 if (!row.keySet().equals(new HashSet<>(columns))) {
                     throw new ArchiveException(name + " has not the columns " + String.join(", ", columns));
                 }

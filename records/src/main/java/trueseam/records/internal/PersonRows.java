@@ -46,9 +46,9 @@ public final class PersonRows implements People {
         String id = Rows.fresh();
         return rows.together(one -> {
             one.put(
-                    "insert into person (id, owner_id, label, note, units, population, photo, shared, archived, sought,"
+                    "insert into person (id, owner_id, label, note, units, population, photo, archived, sought,"
                             + " created_at, changed_at, version) values (:id, :owner, :label, :note, :units, :population,"
-                            + " :photo, :shared, :archived, :sought, :now, :now, 1)",
+                            + " :photo, :archived, :sought, :now, :now, 1)",
                     values(person, id));
             return new PersonRows(one).find(id).orElseThrow();
         });
@@ -60,7 +60,7 @@ public final class PersonRows implements People {
             one.putOne(
                     "person",
                     "update person set label = :label, note = :note, units = :units, population = :population,"
-                            + " photo = :photo, shared = :shared, archived = :archived, sought = :sought,"
+                            + " photo = :photo, archived = :archived, sought = :sought,"
                             + " changed_at = :now, version = version + 1"
                             + " where owner_id = :owner and id = :id and version = :version",
                     values(person, person.id()).whole("version", person.version()));
@@ -76,6 +76,9 @@ public final class PersonRows implements People {
                 projects.deleteRow(project.id());
             }
             boolean was = one.put("delete from person where owner_id = :owner and id = :id", Bound.id(id)) == 1;
+            if (was) {
+                new AccessRows(one).note(one.owner(), id, "erased");
+            }
             new FileRows(one).sweep();
             return was;
         });
@@ -88,7 +91,6 @@ public final class PersonRows implements People {
                 .text("units", person.units())
                 .text("population", person.population())
                 .text("photo", person.photo())
-                .flag("shared", person.shared())
                 .flag("archived", person.archived())
                 .text("sought", Rows.small(person.label() + "\n" + person.note()))
                 .whole("now", rows.now());
@@ -102,7 +104,6 @@ public final class PersonRows implements People {
                 row.getString("units"),
                 row.getString("population"),
                 Optional.ofNullable(row.getString("photo")),
-                row.getInt("shared") == 1,
                 row.getInt("archived") == 1,
                 row.getLong("changed_at"),
                 row.getLong("version"));

@@ -135,7 +135,10 @@ public final class ProjectRows implements Projects {
             Optional<KeptProject> project = mine.find(id);
             project.ifPresent(gone -> {
                 mine.deleteRow(id);
-                gone.head().person().ifPresent(person -> forgetIfNothingIsKept(one, person));
+                gone.head().person().ifPresent(person -> {
+                    new AccessRows(one).note(one.owner(), person, "deleted a project");
+                    forgetIfNothingIsKept(one, person);
+                });
                 new FileRows(one).sweep();
             });
             return project.isPresent();

@@ -37,7 +37,8 @@ public final class Rows {
         this(database, Optional.empty(), owner, clock);
     }
 
-    private Rows(Database database, Optional<Handle> within, long owner, Clock clock) {
+    /** Rows within a transaction that somebody else began. */
+    Rows(Database database, Optional<Handle> within, long owner, Clock clock) {
         this.database = database;
         this.within = within;
         this.owner = owner;

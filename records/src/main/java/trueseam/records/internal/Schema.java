@@ -21,7 +21,7 @@ enum Schema {
     POSTGRESQL(Map.of("whole", "bigint", "number", "double precision", "bytes", "bytea", "strict", ""));
 
     /** The newest script. */
-    static final int VERSION = 4;
+    static final int VERSION = 5;
 
     private final Map<String, String> words;
 

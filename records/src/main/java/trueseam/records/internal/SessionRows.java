@@ -36,7 +36,7 @@ public final class SessionRows implements Sessions {
     @Override
     public String begin(String signIn, String password, String from) {
         String small = Rows.small(signIn.strip());
-        String name = Tokens.mark("name " + small);
+        String name = attemptsOf(small);
         String address = Tokens.mark("address " + from);
         // Counted before it is tried, so that many at the same moment are counted too; what was right is taken off
         // again.
@@ -72,6 +72,11 @@ public final class SessionRows implements Sessions {
                             .whole("ends", one.now() + SESSION_MS));
         });
         return token;
+    }
+
+    /** Under which mark failed sign-ins with a name are counted. */
+    static String attemptsOf(String signIn) {
+        return Tokens.mark("name " + signIn);
     }
 
     private Optional<Known> known(String signIn) {

@@ -47,6 +47,11 @@ public final class StudioRows {
                 : database.together(handle -> work.apply(new StudioRows(database, Optional.of(handle), clock)));
     }
 
+    /** What one owner has, as part of the same doing: for erasing all of it with her account. */
+    Rows owned(long owner) {
+        return new Rows(database, within, owner, clock);
+    }
+
     <T> List<T> all(String sql, Bound values, RowMapper<T> row) {
         return with(handle -> {
             try (var query = handle.createQuery(allowed(sql))) {

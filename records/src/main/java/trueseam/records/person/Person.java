@@ -12,7 +12,6 @@ import java.util.Optional;
  * @param units what her lengths are shown in: {@code in}, {@code in16} or {@code cm}
  * @param population whose usual measures hers are held against: {@code women}, {@code men}, or empty
  * @param photo the mark of a picture of her
- * @param shared whether she may be seen by who leads the owner's group
  * @param archived whether she is put away
  * @param changedAt when she was changed last, milliseconds since 1970; 0 before she is kept
  * @param version goes up with every change; 0 before she is kept
@@ -24,7 +23,6 @@ public record Person(
         String units,
         String population,
         Optional<String> photo,
-        boolean shared,
         boolean archived,
         long changedAt,
         long version) {
@@ -48,7 +46,7 @@ public record Person(
      * @return the person
      */
     public static Person named(String label, String units, String population) {
-        return new Person("", label, "", units, population, Optional.empty(), false, false, 0, 0);
+        return new Person("", label, "", units, population, Optional.empty(), false, 0, 0);
     }
 
     /**
@@ -61,7 +59,7 @@ public record Person(
      */
     public Person with(String otherLabel, String otherUnits, String otherPopulation) {
         return new Person(
-                id, otherLabel, note, otherUnits, otherPopulation, photo, shared, archived, changedAt, version);
+                id, otherLabel, note, otherUnits, otherPopulation, photo, archived, changedAt, version);
     }
 
     /**
@@ -71,7 +69,7 @@ public record Person(
      * @return the person
      */
     public Person withNote(String other) {
-        return new Person(id, label, other, units, population, photo, shared, archived, changedAt, version);
+        return new Person(id, label, other, units, population, photo, archived, changedAt, version);
     }
 
     /**
@@ -81,17 +79,7 @@ public record Person(
      * @return the person
      */
     public Person withPhoto(Optional<String> other) {
-        return new Person(id, label, note, units, population, other, shared, archived, changedAt, version);
-    }
-
-    /**
-     * The same shown to, or hidden from, who leads the owner's group.
-     *
-     * @param other whether she may be seen
-     * @return the person
-     */
-    public Person withShared(boolean other) {
-        return new Person(id, label, note, units, population, photo, other, archived, changedAt, version);
+        return new Person(id, label, note, units, population, other, archived, changedAt, version);
     }
 
     /**
@@ -101,6 +89,6 @@ public record Person(
      * @return the person
      */
     public Person withArchived(boolean other) {
-        return new Person(id, label, note, units, population, photo, shared, other, changedAt, version);
+        return new Person(id, label, note, units, population, photo, other, changedAt, version);
     }
 }

@@ -1,50 +1,43 @@
 package trueseam.worktable.people;
 
-import io.javalin.http.Context;
-import io.javalin.http.Cookie;
-import io.javalin.http.SameSite;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import trueseam.garment.body.MeasureAgain;
+import trueseam.records.Drawer;
 import trueseam.records.person.MeasuringDay;
+import trueseam.records.person.Reminding;
 
-/** When to measure somebody again, by the rule that this browser was told. */
+/** When to measure somebody again, by the rule that the owner told the record book. */
 public final class Again {
-
-    private static final String COOKIE = "measure-again";
-
-    private static final int A_YEAR_S = 365 * 24 * 3600;
 
     private Again() {}
 
     /**
-     * The rule that this browser was told.
+     * The rule of an owner.
      *
-     * @param context the request
+     * @param drawer what she has in the record book
      * @return the rule; the usual one where none was told
      */
-    public static MeasureAgain rule(Context context) {
-        String told = Optional.ofNullable(context.cookie(COOKIE)).orElse("");
-        return told.matches("\\d{1,2}-\\d{1,2}")
-                ? rule(told.substring(0, told.indexOf('-')), told.substring(told.indexOf('-') + 1))
-                        .orElse(MeasureAgain.usual())
-                : MeasureAgain.usual();
+    public static MeasureAgain rule(Drawer drawer) {
+        return drawer.reminding()
+                .told()
+                .map(told -> new MeasureAgain(told.months(), told.growingMonths()))
+                .orElse(MeasureAgain.usual());
     }
 
     /**
-     * Tells this browser a rule; what is none is not taken.
+     * Keeps a rule; what is none is not taken.
      *
-     * @param context the request, with the months
+     * @param drawer what the owner has in the record book
+     * @param months what was typed for whoever does not grow
+     * @param growing what was typed for whoever grows
+     * @return whether it was taken
      */
-    public static void tell(Context context) {
-        rule(context.formParam("months"), context.formParam("growing")).ifPresent(rule -> {
-            Cookie cookie = new Cookie(COOKIE, rule.months() + "-" + rule.growingMonths());
-            cookie.setMaxAge(A_YEAR_S);
-            cookie.setHttpOnly(true);
-            cookie.setSameSite(SameSite.STRICT);
-            context.cookie(cookie);
-        });
+    public static boolean tell(Drawer drawer, String months, String growing) {
+        Optional<MeasureAgain> rule = rule(months, growing);
+        rule.ifPresent(told -> drawer.reminding().tell(new Reminding.Pause(told.months(), told.growingMonths())));
+        return rule.isPresent();
     }
 
     private static Optional<MeasureAgain> rule(String months, String growing) {

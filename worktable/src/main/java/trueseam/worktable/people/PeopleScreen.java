@@ -70,7 +70,7 @@ public final class PeopleScreen {
 
     private void show(Context context, String problem, int status) {
         PersonPage page =
-                PersonPage.of(drawer(), person(context), Again.rule(context), LocalDate.now(ZoneId.systemDefault()));
+                PersonPage.of(drawer(), person(context), Again.rule(drawer()), LocalDate.now(ZoneId.systemDefault()));
         context.status(status)
                 .html(pages.draw(
                         "people/page.jte", Map.of("frame", pages.frame(), "person", page, "problem", problem)));

@@ -47,10 +47,7 @@ public final class StartScreen {
         routes.post("/projects/{id}/duplicate", context -> at(seats, context).duplicate(context));
         routes.post("/projects/{id}/archive", context -> at(seats, context).archive(context));
         routes.post("/projects/{id}/delete", context -> at(seats, context).delete(context));
-        routes.post("/measure-again", context -> {
-            Again.tell(context);
-            context.redirect("/", HttpStatus.SEE_OTHER);
-        });
+        routes.post("/measure-again", context -> at(seats, context).measureAgain(context));
         PeopleScreen.answer(routes, seats);
         routes.get("/take-away", context -> away(seats, context).give(context));
         routes.post("/bring-back", context -> away(seats, context).bringBack(context));
@@ -71,7 +68,7 @@ public final class StartScreen {
         StartPage page = StartPage.of(
                 desk.shelf().drawer(),
                 sought(context),
-                Again.rule(context),
+                Again.rule(desk.shelf().drawer()),
                 LocalDate.now(ZoneId.systemDefault()),
                 said);
         context.html(pages.draw("start/page.jte", Map.of("frame", pages.frame(), "page", page)));
@@ -114,6 +111,17 @@ public final class StartScreen {
         boolean away = "yes".equals(context.formParam("away"));
         desk.shelf().drawer().projects().archive(context.pathParam("id"), away);
         context.redirect(away ? "/" : "/?archived=yes", HttpStatus.SEE_OTHER);
+    }
+
+    private void measureAgain(Context context) {
+        boolean taken =
+                Again.tell(desk.shelf().drawer(), context.formParam("months"), context.formParam("growing"));
+        if (taken) {
+            context.redirect("/", HttpStatus.SEE_OTHER);
+        } else {
+            context.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            show(context, "The months are whole numbers from 1 to 60; nothing was changed.");
+        }
     }
 
     private void delete(Context context) {

@@ -42,7 +42,7 @@ final class TakeAway {
         try {
             Path file = Files.createTempFile("take-away", ".zip");
             try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
-                archive().write(out, person, made::of);
+                archive().write(out, person, desk.shelf().drawer().owner(), made::of);
             } catch (IOException | RuntimeException e) {
                 Files.delete(file);
                 throw e;

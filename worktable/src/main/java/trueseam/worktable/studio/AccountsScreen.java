@@ -6,6 +6,8 @@ import static trueseam.worktable.studio.StudioScreens.number;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Map;
 import trueseam.records.account.Account;
@@ -30,6 +32,7 @@ final class AccountsScreen {
             invite(context, id);
         });
         routes.post("/accounts/{account}/closed", this::close);
+        routes.post("/accounts/{account}/erase", this::erase);
     }
 
     private Accounts accounts() {
@@ -37,7 +40,11 @@ final class AccountsScreen {
     }
 
     private void show(Context context, String said, String whom, String link) {
-        rooms.show(context, "accounts", said, Map.of("accounts", accounts().list(), "whom", whom, "link", link));
+        rooms.show(context, "accounts", said, Map.of(
+                        "accounts", accounts().list(),
+                        "erased", accounts().erased().stream().map(AccountsScreen::day).toList(),
+                        "whom", whom,
+                        "link", link));
     }
 
     private void add(Context context) {
@@ -72,5 +79,42 @@ final class AccountsScreen {
         } catch (AccountException e) {
             show(context, e.getMessage(), "", "");
         }
+    }
+
+    private static String day(long at) {
+        return Instant.ofEpochMilli(at)
+                .atZone(ZoneId.systemDefault())
+                .toLocalDate()
+                .toString();
+    }
+
+    /** What is typed has to be her name, so that no slip erases anybody. */
+    private void erase(Context context) {
+        long id = number(context.pathParam("account"));
+        String name = accounts().list().stream()
+                .filter(account -> account.id() == id)
+                .map(Account::name)
+                .findFirst()
+                .orElse("");
+        if (name.isEmpty()) {
+            show(context, "There is no such account; reload the page.", "", "");
+            return;
+        }
+        if (!field(context, "typed").strip().equals(name)) {
+            show(context, notTyped(name), "", "");
+            return;
+        }
+        try {
+            accounts().erase(id, rooms.seats().account(context).id());
+            rooms.seats().forget(id);
+            context.redirect("/accounts", HttpStatus.SEE_OTHER);
+        } catch (AccountException e) {
+            show(context, e.getMessage(), "", "");
+        }
+    }
+
+    /** What is said when the name was not typed. */
+    static String notTyped(String name) {
+        return "To erase an account, type its name as it stands here: " + name + ". Nothing was erased.";
     }
 }

@@ -1,6 +1,7 @@
 package trueseam.worktable.studio;
 
 import io.javalin.http.Context;
+import java.time.Clock;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -32,11 +33,12 @@ public final class StudioSeats implements Seats {
 
     private static final String PEOPLE = "/people/";
 
-    private static final String TAKE_AWAY = "/take-away";
+    private static final String ERASE = "/erase";
 
     private final Supplier<RecordBook> book;
     private final Gate gate;
     private final Pages pages;
+    private final Trail trail;
     private final Map<Long, Desk> desks = Collections.synchronizedMap(new LinkedHashMap<>(64, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
@@ -52,11 +54,13 @@ public final class StudioSeats implements Seats {
      * @param book gives the record book, once it is open
      * @param gate says who asks
      * @param pages how pages are drawn
+     * @param clock what time it is
      */
-    public StudioSeats(Supplier<RecordBook> book, Gate gate, Pages pages) {
+    public StudioSeats(Supplier<RecordBook> book, Gate gate, Pages pages, Clock clock) {
         this.book = book;
         this.gate = gate;
         this.pages = pages;
+        this.trail = new Trail(clock);
     }
 
     @Override
@@ -70,7 +74,7 @@ public final class StudioSeats implements Seats {
         Drawer own = drawer(account);
         Optional<KeptProject> project = own.projects().find(id);
         if (project.isPresent()) {
-            note(context, account, account.id(), project.get());
+            note(context, account, own, project.get());
             return seat(context, account, account.id(), "");
         }
         Optional<SharedProject> shared = account.role().leads() ? own.sharing().find(id) : Optional.empty();
@@ -82,25 +86,19 @@ public final class StudioSeats implements Seats {
                     + "'s and shared with you to look at, so nothing was changed.");
         }
         Drawer hers = book.get().drawer(shared.get().owner());
-        hers.projects().find(id).ifPresent(one -> note(context, account, hers.owner(), one));
+        hers.projects().find(id).ifPresent(one -> note(context, account, hers, one));
         return seat(context, account, hers.owner(), shared.get().student());
     }
 
-    /** A person's own page shows her measures, and an archive has them all. */
+    /** A person's own page shows her measures; erasing her is noted by the record book. */
     private void noteOwn(Context context, Account who) {
+        if (!context.path().startsWith(PEOPLE) || context.path().endsWith(ERASE)) {
+            return;
+        }
+        String id = context.pathParam("id");
         Drawer own = drawer(who);
-        if (context.path().startsWith(PEOPLE)) {
-            String id = context.pathParam("id");
-            String page =
-                    context.path().substring(PEOPLE.length() + id.length()).replaceFirst("^/", "");
-            if (own.people().find(id).isPresent()) {
-                own.trail().note(who.id(), id, did(context) + (page.isEmpty() ? "her page" : page));
-            }
-        } else if (context.path().equals(TAKE_AWAY)) {
-            String only = Optional.ofNullable(context.queryParam("person")).orElse("");
-            own.people().list("", true).stream()
-                    .filter(person -> only.isEmpty() || person.id().equals(only))
-                    .forEach(person -> own.trail().note(who.id(), person.id(), "took away"));
+        if (own.people().find(id).isPresent()) {
+            trail.note(own, who.id(), id, id, did(context) + "her page");
         }
     }
 
@@ -109,14 +107,14 @@ public final class StudioSeats implements Seats {
     }
 
     /** Every page of a project is worked out of her measures. */
-    private void note(Context context, Account who, long owner, KeptProject project) {
-        String page = context.path()
-                .substring(PROJECTS.length() + project.id().length())
-                .replaceFirst("^/", "");
-        project.head().person().ifPresent(person -> book.get()
-                .drawer(owner)
-                .trail()
-                .note(who.id(), person, did(context) + (page.isEmpty() ? "project" : page)));
+    private void note(Context context, Account who, Drawer drawer, KeptProject project) {
+        project.head().person().ifPresent(person ->
+                trail.note(drawer, who.id(), person, project.id(), did(context) + "a project"));
+    }
+
+    /** Nothing of an erased account stays at hand. */
+    void forget(long account) {
+        desks.remove(account);
     }
 
     private Seat seat(Context context, Account who, long owner, String whose) {
