@@ -167,6 +167,40 @@ class EveryRouteTest {
                 || answer.body().contains("Wanda");
     }
 
+    /** As a script that guesses would send it: the answer is a sentence, never a fault of the program. */
+    @Test
+    void whatNoPageWouldSendIsASentenceOnEveryRoute() throws IOException, InterruptedException {
+        List<String> wrong = new ArrayList<>();
+        String project = studio.annsProjects.get(0);
+        for (String route : studio.worktable.routes()) {
+            if (route.startsWith("POST /p/{id}/")) {
+                long version = studio.book.drawer(studio.ann).projects().find(project).orElseThrow().version();
+                String made = "measure=made+up&side=left&decision=made+up&amount=made+up&ease=made+up&choice=made+up"
+                        + "&word=made+up&entry=made+up&way=made+up&at=999&text=made+up&date=made+up&symptom=made+up"
+                        + "&handle=made+up&mm=made+up&version=" + version + "&tab=one";
+                HttpResponse<String> answer = visitors.get("Ann")
+                        .post(filled(route, project, studio.annsPeople.get(0)), made);
+                if (answer.statusCode() == 500) {
+                    wrong.add(route);
+                }
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void aMeasureThatIsNoneIsSaidSoOnTheChartAndNothingIsChanged() throws IOException, InterruptedException {
+        String project = studio.annsProjects.get(0);
+        for (String act : List.of("decide", "amount", "ease")) {
+            HttpResponse<String> answer = visitors.get("Ann")
+                    .post("/p/" + project + "/chart/" + act, "measure=made+up&amount=1&ease=1&version=1&tab=one");
+            assertThat(answer.statusCode()).as(act).isEqualTo(422);
+            assertThat(answer.body()).as(act).contains("is not a measure this program knows");
+        }
+        assertThat(studio.book.drawer(studio.ann).projects().find(project).orElseThrow().version())
+                .isEqualTo(1);
+    }
+
     @Test
     void whatIsNotSharedIsNobodysBusinessOnAnyRoute() throws IOException, InterruptedException {
         List<String> wrong = new ArrayList<>();

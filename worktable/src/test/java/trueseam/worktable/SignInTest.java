@@ -159,4 +159,69 @@ class SignInTest {
         assertThat(ann.get("/p/" + studio.annsProjects.get(0) + "/person").statusCode())
                 .isEqualTo(404);
     }
+
+    @Test
+    void theOwnerErasesAnAccountByTypingItsNameAndNothingOfItIsLeftOnAnyPage() throws IOException, InterruptedException {
+        Visitor ann = studio.signedIn("Ann");
+        Visitor owner = studio.signedIn("irena");
+        String erase = "/accounts/" + studio.ann + "/erase";
+        HttpResponse<String> slip = owner.post(erase, "typed=Anna");
+        assertThat(slip.statusCode()).isEqualTo(422);
+        assertThat(slip.body()).contains("type its name as it stands here: Ann. Nothing was erased.");
+        assertThat(ann.get("/p/" + studio.annsProjects.get(0) + "/person").statusCode())
+                .isEqualTo(200);
+        assertThat(owner.post(erase, "typed=+Ann+").statusCode()).isEqualTo(303);
+        assertThat(owner.get("/accounts").body()).contains("Erased so far: 1").doesNotContain(">Ann<");
+        assertThat(ann.get("/p/" + studio.annsProjects.get(0) + "/person").statusCode())
+                .as("signed out")
+                .isEqualTo(303);
+        assertThat(studio.nobody().signIn("Ann", Studio.PASSWORD).statusCode()).isEqualTo(422);
+        assertThat(studio.signedIn("Tea").get("/classes").body())
+                .doesNotContain("Ottilie")
+                .doesNotContain("Ann");
+    }
+
+    @Test
+    void whoLeavesErasesAllOfHersHerselfAndTheLastOwnerCannot() throws IOException, InterruptedException {
+        Visitor tea = studio.signedIn("Tea");
+        assertThat(tea.post("/erase-my-account", "typed=tea").statusCode()).isEqualTo(422);
+        assertThat(tea.post("/erase-my-account", "typed=Tea").statusCode()).isEqualTo(303);
+        assertThat(tea.get("/classes").statusCode()).isEqualTo(303);
+        assertThat(studio.book.drawer(studio.ann).sharing().classes()).isEmpty();
+        Visitor owner = studio.signedIn("irena");
+        HttpResponse<String> last = owner.post("/erase-my-account", "typed=Irena");
+        assertThat(last.statusCode()).isEqualTo(422);
+        assertThat(last.body()).contains("only owner");
+        assertThat(owner.get("/accounts").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void aStudentSharesOneProjectWithOneClassAndTakesItBack() throws IOException, InterruptedException {
+        Visitor ann = studio.signedIn("Ann");
+        Visitor tea = studio.signedIn("Tea");
+        String wandas = studio.annsProjects.get(1);
+        String share = "/my-projects/" + wandas + "/shared";
+        assertThat(tea.get("/p/" + wandas + "/person").statusCode()).isEqualTo(404);
+        assertThat(ann.post(share, "shared=1&class=" + studio.classOfTea).statusCode())
+                .isEqualTo(303);
+        assertThat(tea.get("/p/" + wandas + "/person").statusCode()).isEqualTo(200);
+        assertThat(ann.get("/my-people").body()).contains("Monday (Tea): sees this project");
+        assertThat(ann.post(share, "shared=0&class=" + studio.classOfTea).statusCode())
+                .isEqualTo(303);
+        assertThat(tea.get("/p/" + wandas + "/person").statusCode()).isEqualTo(404);
+        HttpResponse<String> foreign = ann.post(share, "shared=1&class=made-up");
+        assertThat(foreign.statusCode()).isEqualTo(422);
+        assertThat(foreign.body()).contains("Nothing was shared");
+    }
+
+    @Test
+    void afterHowLongToMeasureAgainIsKeptForTheAccountAndNotForTheBrowser() throws IOException, InterruptedException {
+        assertThat(studio.signedIn("Ann").post("/measure-again", "months=9&growing=2").statusCode())
+                .isEqualTo(303);
+        assertThat(studio.signedIn("Ann").get("/").body()).contains("value=\"9\"").contains("value=\"2\"");
+        assertThat(studio.book.drawer(studio.bo).reminding().told()).isEmpty();
+        HttpResponse<String> none = studio.signedIn("Ann").post("/measure-again", "months=0&growing=two");
+        assertThat(none.statusCode()).isEqualTo(422);
+        assertThat(none.body()).contains("whole numbers from 1 to 60; nothing was changed");
+    }
 }
