@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import trueseam.records.Drawer;
 import trueseam.records.RecordBook;
+import trueseam.records.account.Accounts;
+import trueseam.records.account.Role;
 import trueseam.records.person.Person;
 import trueseam.records.project.KeptProject;
 import trueseam.records.project.ProjectChange;
@@ -103,6 +105,40 @@ class BookCommandTest {
         refused("There is no file", "bring-back", "gone.zip", "--record-book", book);
         assertThat(folder.resolve("x.zip")).doesNotExist();
         assertThat(folder.resolve("none.sqlite")).doesNotExist();
+    }
+
+    @Test
+    void everyAccountOfAStudioGoesOutIntoAFolderAndOneComesBackToItsOwn() throws IOException, InterruptedException {
+        try (RecordBook open = RecordBook.open(book, Optional.empty(), Clock.systemUTC())) {
+            Accounts accounts = open.studio().accounts();
+            long bea = accounts.add("Bea, \"B\"", Role.STUDENT).id();
+            accounts.enter(accounts.invite(bea), "Bea, \"B\"", "bea", "thimble ladder otter rain");
+            open.drawer(bea).people().add(Person.named("Clara", "in", "women"));
+            accounts.add("Dora", Role.STUDENT);
+        }
+        Ran out = run("book", "export", "--record-book", book, "--every-account", "--out", "all");
+        assertThat(out.err()).isEmpty();
+        assertThat(out.out()).contains("accounts: 3, projects: 1");
+        List<String> list = Files.readAllLines(folder.resolve("all/accounts.csv"));
+        assertThat(list).hasSize(4).anyMatch(line -> line.contains("\"Bea, \"\"B\"\"\",\"bea\",student,open"));
+        String zip = list.stream()
+                .filter(line -> line.contains("bea"))
+                .map(line -> line.replaceFirst(",.*", ""))
+                .findFirst()
+                .orElseThrow();
+        try (RecordBook other = RecordBook.inFile(folder.resolve("other.sqlite"), Clock.systemUTC())) {
+            Accounts accounts = other.studio().accounts();
+            accounts.enter(
+                    accounts.invite(accounts.add("Bea", Role.STUDENT).id()), "Bea", "bea", "thimble ladder otter rain");
+        }
+        Ran back = run("book", "bring-back", "all/" + zip, "--record-book", "other.sqlite", "--account", "Bea");
+        assertThat(back.err()).isEmpty();
+        assertThat(back.out().strip()).isEqualTo("Brought back: 1 person, 0 projects, 0 patterns.");
+        try (RecordBook other = RecordBook.inFile(folder.resolve("other.sqlite"), Clock.systemUTC())) {
+            assertThat(other.drawer(RecordBook.SINGLE_OWNER).people().list("", true)).isEmpty();
+        }
+        refused("Nobody signs in to this record book as ada", "export", "--record-book", book, "--account", "ada", "--out", "x.zip");
+        refused("leave --person and --account out", "export", "--record-book", book, "--every-account", "--account", "bea", "--out", "x");
     }
 
     private void refused(String because, String... args) throws IOException, InterruptedException {

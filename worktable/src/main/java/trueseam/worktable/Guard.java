@@ -77,8 +77,8 @@ final class Guard {
         }
         if (Long.parseLong(length) > LARGEST_REQUEST_BYTES) {
             throw new TooLargeException(
-                    "The file is larger than 32 MB; a pattern is smaller. Bring the pattern alone, without"
-                            + " pictures.");
+                    "The file is larger than 32 MB. Bring the pattern alone, without pictures; a larger zip of a record"
+                            + " book comes back by the command trueseam book bring-back.");
         }
     }
 

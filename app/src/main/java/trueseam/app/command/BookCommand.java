@@ -13,6 +13,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import trueseam.app.input.AccountOption;
 import trueseam.app.input.InputException;
 import trueseam.app.input.OutputFiles;
 import trueseam.app.input.RecordBookOption;
@@ -34,7 +35,8 @@ import trueseam.worktable.project.Shelf;
             "",
             "Example:",
             "  trueseam book export --person Anna --out anna.zip",
-            "  trueseam book bring-back anna.zip --record-book elsewhere.sqlite"
+            "  trueseam book bring-back anna.zip --record-book elsewhere.sqlite",
+            "  trueseam book export --every-account --out backup-of-2026-11-02"
         })
 public final class BookCommand implements Runnable {
 
@@ -62,28 +64,52 @@ public final class BookCommand implements Runnable {
         @Mixin
         private RecordBookOption kept;
 
+        @Mixin
+        private AccountOption account;
+
         @Option(names = "--person", paramLabel = "LABEL", description = "Only this person. Default: everything.")
         private String person;
 
-        @Option(names = "--out", paramLabel = "FILE", required = true, description = "The zip file to write.")
+        @Option(
+                names = "--every-account",
+                description = "Of a studio's record book: a zip for each account, and accounts.csv that says whose is which.")
+        private boolean everyAccount;
+
+        @Option(
+                names = "--out",
+                paramLabel = "FILE",
+                required = true,
+                description = "The zip file to write; with --every-account the folder for them.")
         private Path out;
 
         @Override
         public Integer call() {
+            if (everyAccount && (person != null || account.isNamed())) {
+                throw new InputException("--every-account takes everything of everybody; leave --person and --account out.");
+            }
             try (RecordBook book = kept.open()) {
-                Drawer drawer = book.drawer(RecordBook.SINGLE_OWNER);
-                Optional<String> whose = Optional.ofNullable(person).map(label -> called(drawer, label));
-                Shelf shelf = new Shelf(drawer);
-                MadeSheets made = new MadeSheets(new Desk(() -> shelf), LocalDate.now(ZoneId.systemDefault()));
-                int[] projects = {0};
-                OutputFiles.write(out, to -> projects[0] = drawer.archive().write(to, whose, RecordBook.SINGLE_OWNER, made::of));
-                spec.commandLine()
-                        .getOut()
-                        .println("Wrote " + out + ": "
-                                + (person == null ? "everything" : "all of " + person) + ", projects: " + projects[0]
-                                + ". It holds measures of people; keep it as you keep those.");
+                String said = everyAccount
+                        ? EveryAccount.write(book, out)
+                        : "Wrote " + out + ": " + (person == null ? "everything" : "all of " + person) + ", projects: "
+                                + written(account.drawer(book));
+                spec.commandLine().getOut().println(said + ". It holds measures of people; keep it as you keep those.");
             }
             return 0;
+        }
+
+        private int written(Drawer drawer) {
+            return write(drawer, Optional.ofNullable(person).map(label -> called(drawer, label)), out);
+        }
+
+        /** All of an owner, or one person of hers, with the sheets worked out of each project. */
+        static int write(Drawer drawer, Optional<String> person, Path file) {
+            Shelf shelf = new Shelf(drawer);
+            MadeSheets made = new MadeSheets(new Desk(() -> shelf), LocalDate.now(ZoneId.systemDefault()));
+            int[] projects = {0};
+            OutputFiles.write(
+                    file,
+                    to -> projects[0] = drawer.archive().write(to, person, RecordBook.SINGLE_OWNER, made::of));
+            return projects[0];
         }
 
         private static String called(Drawer drawer, String label) {
@@ -115,6 +141,9 @@ public final class BookCommand implements Runnable {
         @Mixin
         private RecordBookOption kept;
 
+        @Mixin
+        private AccountOption account;
+
         @Parameters(paramLabel = "FILE", description = "The zip file that was exported.")
         private Path file;
 
@@ -124,7 +153,7 @@ public final class BookCommand implements Runnable {
                 throw new InputException("There is no file " + file + ".");
             }
             try (RecordBook book = kept.begin()) {
-                Brought brought = book.drawer(RecordBook.SINGLE_OWNER).archive().bringBack(file);
+                Brought brought = account.drawer(book).archive().bringBack(file);
                 spec.commandLine().getOut().println(brought.sentence());
             }
             return 0;

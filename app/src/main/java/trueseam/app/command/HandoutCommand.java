@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import trueseam.app.input.AccountOption;
 import trueseam.app.input.FitInput;
 import trueseam.app.input.InputException;
 import trueseam.app.input.OutputFiles;
@@ -48,6 +49,9 @@ public final class HandoutCommand implements Callable<Integer> {
 
     @Mixin
     private RecordBookOption kept;
+
+    @Mixin
+    private AccountOption account;
 
     @Mixin
     private PaperOption paper;
@@ -95,7 +99,7 @@ public final class HandoutCommand implements Callable<Integer> {
 
     private FittingChart ofProject() {
         try (RecordBook book = kept.open()) {
-            Shelf shelf = new Shelf(book.drawer(RecordBook.SINGLE_OWNER));
+            Shelf shelf = new Shelf(account.drawer(book));
             List<KeptProject> called = shelf.drawer().projects().list(Sought.all()).stream()
                     .filter(one -> one.id().equals(project) || one.head().name().equalsIgnoreCase(project.strip()))
                     .toList();

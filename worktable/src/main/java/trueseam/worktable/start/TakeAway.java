@@ -8,13 +8,13 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import trueseam.records.archive.Archive;
 import trueseam.records.archive.ArchiveException;
+import trueseam.worktable.page.Brought;
 import trueseam.worktable.page.Desk;
 import trueseam.worktable.print.MadeSheets;
 import trueseam.worktable.project.ShelfException;
@@ -63,16 +63,24 @@ final class TakeAway {
             throw new ArchiveException("no file was chosen");
         }
         try {
-            Path file = Files.createTempFile("bring-back", ".zip");
+            Path folder = Files.createTempDirectory("bring-back");
+            Path file = folder.resolve(plain(Brought.name(brought))); // what is wrong with it is said by its own name
             try (InputStream in = brought.content()) {
-                Files.copy(in, file, StandardCopyOption.REPLACE_EXISTING);
+                Files.copy(in, file);
                 start.show(context, archive().bringBack(file).sentence());
             } finally {
-                Files.delete(file);
+                Files.deleteIfExists(file);
+                Files.delete(folder);
             }
         } catch (IOException e) {
             throw unwritten(e);
         }
+    }
+
+    /** As much of a file's name as is a name everywhere. */
+    private static String plain(String name) {
+        String plain = name.replaceAll("[^\\p{L}\\p{N}._ -]", "_");
+        return plain.matches("[. ]*") ? "archive.zip" : plain.substring(Math.max(0, plain.length() - 80));
     }
 
     private static ShelfException unwritten(IOException e) {
