@@ -205,7 +205,7 @@ class SignInTest {
         assertThat(ann.post(share, "shared=1&class=" + studio.classOfTea).statusCode())
                 .isEqualTo(303);
         assertThat(tea.get("/p/" + wandas + "/person").statusCode()).isEqualTo(200);
-        assertThat(ann.get("/my-people").body()).contains("Monday (Tea): sees this project");
+        assertThat(ann.get("/my-people").body()).contains("Monday (Tea): shared, this project alone");
         assertThat(ann.post(share, "shared=0&class=" + studio.classOfTea).statusCode())
                 .isEqualTo(303);
         assertThat(tea.get("/p/" + wandas + "/person").statusCode()).isEqualTo(404);

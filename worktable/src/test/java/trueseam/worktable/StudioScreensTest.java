@@ -68,8 +68,13 @@ class StudioScreensTest {
                 .contains("Ottilie")
                 .contains("Wanda")
                 .contains("fitting patterns to this person")
-                .contains("Monday (Tea): sees all her projects");
+                .contains("Monday (Tea): shared, with all her projects");
+        browser.click(".one summary");
+        browser.click(".delete summary");
         look(browser, "people");
+        browser.type("#typed", "Anna");
+        browser.click("#erase-me");
+        browser.waitForText("Nothing was erased");
         browser.click("#sign-out");
         browser.waitForText("Sign in");
         signIn(browser, "Tea");
@@ -91,6 +96,7 @@ class StudioScreensTest {
         browser.type("#called", "Dora");
         browser.click("#add");
         browser.waitForText("Give this link to Dora");
+        browser.click(".delete summary");
         look(browser, "accounts");
         String link = browser.find("#link").getText();
         browser.click("#sign-out");
