@@ -135,10 +135,28 @@ class BookCommandTest {
         assertThat(back.err()).isEmpty();
         assertThat(back.out().strip()).isEqualTo("Brought back: 1 person, 0 projects, 0 patterns.");
         try (RecordBook other = RecordBook.inFile(folder.resolve("other.sqlite"), Clock.systemUTC())) {
-            assertThat(other.drawer(RecordBook.SINGLE_OWNER).people().list("", true)).isEmpty();
+            assertThat(other.drawer(RecordBook.SINGLE_OWNER).people().list("", true))
+                    .isEmpty();
         }
-        refused("Nobody signs in to this record book as ada", "export", "--record-book", book, "--account", "ada", "--out", "x.zip");
-        refused("leave --person and --account out", "export", "--record-book", book, "--every-account", "--account", "bea", "--out", "x");
+        refused(
+                "Nobody signs in to this record book as ada",
+                "export",
+                "--record-book",
+                book,
+                "--account",
+                "ada",
+                "--out",
+                "x.zip");
+        refused(
+                "leave --person and --account out",
+                "export",
+                "--record-book",
+                book,
+                "--every-account",
+                "--account",
+                "bea",
+                "--out",
+                "x");
     }
 
     private void refused(String because, String... args) throws IOException, InterruptedException {

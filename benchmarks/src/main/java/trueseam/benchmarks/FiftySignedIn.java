@@ -110,8 +110,8 @@ public final class FiftySignedIn {
                     "measure=" + measure + "&side=&at=0&text=" + encoded(text) + "&version=" + version + "&tab=one");
             HttpResponse<byte[]> answer = client.send(request, BodyHandlers.ofByteArray());
             if (answer.statusCode() != 200) {
-                throw new IllegalStateException("answered " + answer.statusCode() + ": "
-                        + new String(answer.body(), StandardCharsets.UTF_8));
+                throw new IllegalStateException(
+                        "answered " + answer.statusCode() + ": " + new String(answer.body(), StandardCharsets.UTF_8));
             }
             version = shown(answer);
             typed.put(measure, text);
@@ -124,7 +124,8 @@ public final class FiftySignedIn {
         @Override
         public void after() throws IOException, InterruptedException {
             client.send(
-                    packed("/p/" + project + "/person/look?measure=" + next + "&side=", cookie).build(),
+                    packed("/p/" + project + "/person/look?measure=" + next + "&side=", cookie)
+                            .build(),
                     BodyHandlers.ofByteArray());
         }
 
@@ -159,7 +160,8 @@ public final class FiftySignedIn {
                 sessions.add(() -> pace.kept(person.account, person));
             }
             SaveTimes times = SaveTimes.of(SaveTimes.together(sessions));
-            String cost = studio.each("studio", times.warmNs().size()) + ", " + database.each("database", times.warmNs().size());
+            String cost = studio.each("studio", times.warmNs().size()) + ", "
+                    + database.each("database", times.warmNs().size());
             int lost = people.stream().mapToInt(Person::lost).sum();
             times.print("HTTP: " + PEOPLE + " signed in, a project each", lost);
             System.out.println("  of the processors, each warm save: " + cost);

@@ -18,7 +18,6 @@ import java.util.concurrent.Future;
  */
 record SaveTimes(List<Long> coldNs, List<Long> warmNs, int refused) {
 
-
     SaveTimes {
         coldNs = List.copyOf(coldNs);
         warmNs = List.copyOf(warmNs);

@@ -310,7 +310,9 @@ class ArchiveTest {
         all.put(name, content);
         String entry =
                 "{\"name\":\"" + name + "\",\"bytes\":" + content.length + ",\"sha256\":\"" + sha(content) + "\"}";
-        all.put("manifest.json", text(without(all, name).replaceFirst("(?s)\"files\" : \\[", "\"files\" : [ " + entry + ",")));
+        all.put(
+                "manifest.json",
+                text(without(all, name).replaceFirst("(?s)\"files\" : \\[", "\"files\" : [ " + entry + ",")));
     }
 
     private static void unlisted(Map<String, byte[]> all, String name) {

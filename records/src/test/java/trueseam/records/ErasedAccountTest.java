@@ -123,7 +123,8 @@ class ErasedAccountTest {
         teas.computeIfPresent("class_member", (table, rows) -> rows - 1);
         assertThat(rowsOf(tea.id())).isEqualTo(teas);
         try (Connection connection = books.connect(place)) {
-            assertThat(count(connection, "account", "name = 'Bea' or sign_in = 'bea'")).isZero();
+            assertThat(count(connection, "account", "name = 'Bea' or sign_in = 'bea'"))
+                    .isZero();
         }
         assertThat(accounts.list()).extracting(Account::name).containsExactly("Irena", "Tea");
         assertThat(accounts.erased()).hasSize(1);
@@ -138,7 +139,9 @@ class ErasedAccountTest {
         accounts.erase(tea.id(), tea.id());
         assertThat(book.drawer(bea.id()).sharing().classes()).isEmpty();
         assertThat(book.drawer(bea.id()).sharing().shares()).isEmpty();
-        assertThat(book.drawer(bea.id()).trail().of(person)).extracting(Access::account).contains(tea.id());
+        assertThat(book.drawer(bea.id()).trail().of(person))
+                .extracting(Access::account)
+                .contains(tea.id());
         assertThat(book.drawer(bea.id()).trail().names().get(tea.id()))
                 .as("without a name")
                 .isEmpty();

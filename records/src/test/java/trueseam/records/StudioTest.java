@@ -27,7 +27,6 @@ import trueseam.records.account.Role;
 import trueseam.records.account.Sessions;
 import trueseam.records.group.JoinedClass;
 import trueseam.records.group.SharedProject;
-import trueseam.records.group.TaughtClass;
 import trueseam.records.person.Person;
 import trueseam.records.project.KeptProject;
 import trueseam.records.project.ProjectChange;

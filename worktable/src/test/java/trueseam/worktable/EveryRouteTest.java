@@ -115,7 +115,10 @@ class EveryRouteTest {
             throws IOException, InterruptedException {
         return route.startsWith("GET ")
                 ? visitor.get(path)
-                : visitor.post(path, "shared=1&class=" + studio.classOfTea + "&months=6&growing=3&measure=bust+girth&student=" + studio.bo + "&version=0");
+                : visitor.post(
+                        path,
+                        "shared=1&class=" + studio.classOfTea + "&months=6&growing=3&measure=bust+girth&student="
+                                + studio.bo + "&version=0");
     }
 
     @Test
@@ -174,12 +177,17 @@ class EveryRouteTest {
         String project = studio.annsProjects.get(0);
         for (String route : studio.worktable.routes()) {
             if (route.startsWith("POST /p/{id}/")) {
-                long version = studio.book.drawer(studio.ann).projects().find(project).orElseThrow().version();
+                long version = studio.book
+                        .drawer(studio.ann)
+                        .projects()
+                        .find(project)
+                        .orElseThrow()
+                        .version();
                 String made = "measure=made+up&side=left&decision=made+up&amount=made+up&ease=made+up&choice=made+up"
                         + "&word=made+up&entry=made+up&way=made+up&at=999&text=made+up&date=made+up&symptom=made+up"
                         + "&handle=made+up&mm=made+up&version=" + version + "&tab=one";
-                HttpResponse<String> answer = visitors.get("Ann")
-                        .post(filled(route, project, studio.annsPeople.get(0)), made);
+                HttpResponse<String> answer =
+                        visitors.get("Ann").post(filled(route, project, studio.annsPeople.get(0)), made);
                 if (answer.statusCode() == 500) {
                     wrong.add(route);
                 }
@@ -197,7 +205,12 @@ class EveryRouteTest {
             assertThat(answer.statusCode()).as(act).isEqualTo(422);
             assertThat(answer.body()).as(act).contains("is not a measure this program knows");
         }
-        assertThat(studio.book.drawer(studio.ann).projects().find(project).orElseThrow().version())
+        assertThat(studio.book
+                        .drawer(studio.ann)
+                        .projects()
+                        .find(project)
+                        .orElseThrow()
+                        .version())
                 .isEqualTo(1);
     }
 

@@ -142,7 +142,8 @@ class SignInTest {
         assertThat(trail).hasSize(1);
         assertThat(trail.get(0).account()).isEqualTo(studio.teacher);
         assertThat(trail.get(0).what()).isEqualTo("looked at a project");
-        assertThat(studio.signedIn("Ann").get("/my-people").body()).contains("<td>Tea</td><td>looked at a project</td>");
+        assertThat(studio.signedIn("Ann").get("/my-people").body())
+                .contains("<td>Tea</td><td>looked at a project</td>");
     }
 
     @Test
@@ -161,7 +162,8 @@ class SignInTest {
     }
 
     @Test
-    void theOwnerErasesAnAccountByTypingItsNameAndNothingOfItIsLeftOnAnyPage() throws IOException, InterruptedException {
+    void theOwnerErasesAnAccountByTypingItsNameAndNothingOfItIsLeftOnAnyPage()
+            throws IOException, InterruptedException {
         Visitor ann = studio.signedIn("Ann");
         Visitor owner = studio.signedIn("irena");
         String erase = "/accounts/" + studio.ann + "/erase";
@@ -216,9 +218,13 @@ class SignInTest {
 
     @Test
     void afterHowLongToMeasureAgainIsKeptForTheAccountAndNotForTheBrowser() throws IOException, InterruptedException {
-        assertThat(studio.signedIn("Ann").post("/measure-again", "months=9&growing=2").statusCode())
+        assertThat(studio.signedIn("Ann")
+                        .post("/measure-again", "months=9&growing=2")
+                        .statusCode())
                 .isEqualTo(303);
-        assertThat(studio.signedIn("Ann").get("/").body()).contains("value=\"9\"").contains("value=\"2\"");
+        assertThat(studio.signedIn("Ann").get("/").body())
+                .contains("value=\"9\"")
+                .contains("value=\"2\"");
         assertThat(studio.book.drawer(studio.bo).reminding().told()).isEmpty();
         HttpResponse<String> none = studio.signedIn("Ann").post("/measure-again", "months=0&growing=two");
         assertThat(none.statusCode()).isEqualTo(422);

@@ -72,7 +72,8 @@ public final class BookCommand implements Runnable {
 
         @Option(
                 names = "--every-account",
-                description = "Of a studio's record book: a zip for each account, and accounts.csv that says whose is which.")
+                description =
+                        "Of a studio's record book: a zip for each account, and accounts.csv that says whose is which.")
         private boolean everyAccount;
 
         @Option(
@@ -85,7 +86,8 @@ public final class BookCommand implements Runnable {
         @Override
         public Integer call() {
             if (everyAccount && (person != null || account.isNamed())) {
-                throw new InputException("--every-account takes everything of everybody; leave --person and --account out.");
+                throw new InputException(
+                        "--every-account takes everything of everybody; leave --person and --account out.");
             }
             try (RecordBook book = kept.open()) {
                 String said = everyAccount
@@ -107,8 +109,7 @@ public final class BookCommand implements Runnable {
             MadeSheets made = new MadeSheets(new Desk(() -> shelf), LocalDate.now(ZoneId.systemDefault()));
             int[] projects = {0};
             OutputFiles.write(
-                    file,
-                    to -> projects[0] = drawer.archive().write(to, person, RecordBook.SINGLE_OWNER, made::of));
+                    file, to -> projects[0] = drawer.archive().write(to, person, RecordBook.SINGLE_OWNER, made::of));
             return projects[0];
         }
 

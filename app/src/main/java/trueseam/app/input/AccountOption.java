@@ -13,8 +13,9 @@ public final class AccountOption {
     @Option(
             names = "--account",
             paramLabel = "NAME",
-            description = "In a studio's record book: whose part, by the name that she signs in with. Default: the first"
-                    + " owner's, which is everything where one person works alone.")
+            description =
+                    "In a studio's record book: whose part, by the name that she signs in with. Default: the first"
+                            + " owner's, which is everything where one person works alone.")
     private String account;
 
     /** For the command line. */
@@ -34,7 +35,8 @@ public final class AccountOption {
         String small = account.strip().toLowerCase(Locale.ROOT);
         List<Account> accounts = book.studio().accounts().list();
         return accounts.stream()
-                .filter(one -> one.signIn().equals(small) || Long.toString(one.id()).equals(small))
+                .filter(one ->
+                        one.signIn().equals(small) || Long.toString(one.id()).equals(small))
                 .findFirst()
                 .map(one -> book.drawer(one.id()))
                 .orElseThrow(() -> new InputException("Nobody signs in to this record book as " + account.strip()

@@ -93,8 +93,8 @@ public record LeastEase(Map<Place, String> words) {
             .map(LeastEase::line)
             .toList();
 
-    private static final Map<Place, Question> QUESTIONS = Arrays.stream(Place.values())
-            .collect(Collectors.toUnmodifiableMap(place -> place, LeastEase::asked));
+    private static final Map<Place, Question> QUESTIONS =
+            Arrays.stream(Place.values()).collect(Collectors.toUnmodifiableMap(place -> place, LeastEase::asked));
 
     /** The word of the usual answer: each garment by the table of wearing ease. */
     public static final String TABLE = "table";

@@ -102,9 +102,7 @@ final class LengthText {
         }
         String signs = plain.toString().replace("''", "\"").strip();
         String single = BLANKS.matcher(signs).replaceAll(" ");
-        return AFTER_MINUS
-                .matcher(AROUND_SLASH.matcher(single).replaceAll("/"))
-                .replaceAll("-");
+        return AFTER_MINUS.matcher(AROUND_SLASH.matcher(single).replaceAll("/")).replaceAll("-");
     }
 
     private static Ratio number(String text, String whole, String numerator, String denominator) {

@@ -33,7 +33,10 @@ public final class AccountRows implements Accounts {
 
     @Override
     public List<Account> list() {
-        return rows.all("select * from account where erased_at is null order by name, id", Bound.none(), (row, context) -> account(row));
+        return rows.all(
+                "select * from account where erased_at is null order by name, id",
+                Bound.none(),
+                (row, context) -> account(row));
     }
 
     @Override

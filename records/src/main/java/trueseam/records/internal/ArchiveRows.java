@@ -84,7 +84,8 @@ public final class ArchiveRows implements Archive {
     /** Before anything is given away, so that nothing is without being noted. */
     private void note(Optional<String> person, long by) {
         AccessRows trail = new AccessRows(rows);
-        rows.all(
+        rows
+                .all(
                         "select id from person where owner_id = :owner",
                         Bound.none(),
                         (row, context) -> row.getString("id"))

@@ -58,8 +58,7 @@ public record Person(
      * @return the person
      */
     public Person with(String otherLabel, String otherUnits, String otherPopulation) {
-        return new Person(
-                id, otherLabel, note, otherUnits, otherPopulation, photo, archived, changedAt, version);
+        return new Person(id, otherLabel, note, otherUnits, otherPopulation, photo, archived, changedAt, version);
     }
 
     /**

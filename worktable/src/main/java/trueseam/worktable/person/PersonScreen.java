@@ -112,7 +112,8 @@ public final class PersonScreen implements Screen {
                     new Typed(measure.get().term(), side, text, part.bareUnit().sign());
             return dated(part.withReadings(Readings.typed(part.readings(), typed, at)));
         });
-        // The page takes the fields' notes out of the answer and asks for the figure by itself, of the field where she is by then.
+        // The page takes the fields' notes out of the answer and asks for the figure by itself, of the field where she
+        // is by then.
         show(visit, List.of(), "", LookView.notDrawn());
     }
 

@@ -92,8 +92,7 @@ public record PersonView(
         String name = garment.map(g -> g.toString().replace('-', ' '))
                 .or(() -> workings.taken().value().map(taken -> taken.pattern().name()))
                 .orElse("");
-        return new PersonView(
-                part, groups, name, missing, changes(compared, part.format()), said, focus, look);
+        return new PersonView(part, groups, name, missing, changes(compared, part.format()), said, focus, look);
     }
 
     private static Optional<Garment> garment(PatternPart part) {

@@ -114,8 +114,7 @@ public final class StartScreen {
     }
 
     private void measureAgain(Context context) {
-        boolean taken =
-                Again.tell(desk.shelf().drawer(), context.formParam("months"), context.formParam("growing"));
+        boolean taken = Again.tell(desk.shelf().drawer(), context.formParam("months"), context.formParam("growing"));
         if (taken) {
             context.redirect("/", HttpStatus.SEE_OTHER);
         } else {

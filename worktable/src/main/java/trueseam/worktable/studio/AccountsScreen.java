@@ -40,11 +40,19 @@ final class AccountsScreen {
     }
 
     private void show(Context context, String said, String whom, String link) {
-        rooms.show(context, "accounts", said, Map.of(
-                        "accounts", accounts().list(),
-                        "erased", accounts().erased().stream().map(AccountsScreen::day).toList(),
-                        "whom", whom,
-                        "link", link));
+        rooms.show(
+                context,
+                "accounts",
+                said,
+                Map.of(
+                        "accounts",
+                        accounts().list(),
+                        "erased",
+                        accounts().erased().stream().map(AccountsScreen::day).toList(),
+                        "whom",
+                        whom,
+                        "link",
+                        link));
     }
 
     private void add(Context context) {

@@ -134,20 +134,17 @@ public final class SharingScreen {
     }
 
     private static List<With> with(List<JoinedClass> classes, List<Share> shares, Predicate<Share> of) {
-        Set<String> shared =
-                shares.stream().filter(of).map(Share::taughtClass).collect(Collectors.toSet());
+        Set<String> shared = shares.stream().filter(of).map(Share::taughtClass).collect(Collectors.toSet());
         return classes.stream()
                 .map(joined -> new With(joined, shared.contains(joined.id())))
                 .toList();
     }
 
-    private static List<Project> projects(
-            Drawer own, Person person, List<JoinedClass> classes, List<Share> shares) {
+    private static List<Project> projects(Drawer own, Person person, List<JoinedClass> classes, List<Share> shares) {
         return own.projects().list(Sought.of(person.id())).stream()
-                .map(project -> new Project(
-                        project.id(),
-                        project.head().name(),
-                        with(classes, shares, share -> share.project().equals(Optional.of(project.id())))))
+                .map(project ->
+                        new Project(project.id(), project.head().name(), with(classes, shares, share -> share.project()
+                                .equals(Optional.of(project.id())))))
                 .toList();
     }
 
@@ -170,15 +167,15 @@ public final class SharingScreen {
         Drawer own = own(context);
         String person = context.pathParam("person");
         boolean known = own.people().find(person).isPresent();
-        share(context, known ? Optional.of(person) : Optional.empty(), (taughtClass, shared) ->
-                own.sharing().person(taughtClass, person, shared));
+        share(context, known ? Optional.of(person) : Optional.empty(), (taughtClass, shared) -> own.sharing()
+                .person(taughtClass, person, shared));
     }
 
     private void shareProject(Context context) {
         Drawer own = own(context);
         Optional<KeptProject> project = own.projects().find(context.pathParam("id"));
-        share(context, project.flatMap(one -> one.head().person()), (taughtClass, shared) ->
-                own.sharing().project(taughtClass, context.pathParam("id"), shared));
+        share(context, project.flatMap(one -> one.head().person()), (taughtClass, shared) -> own.sharing()
+                .project(taughtClass, context.pathParam("id"), shared));
     }
 
     private void share(Context context, Optional<String> person, BiPredicate<String, Boolean> set) {
@@ -191,7 +188,10 @@ public final class SharingScreen {
             show(context, person.isEmpty() ? NOBODY : NO_CLASS);
             return;
         }
-        set.test(joined.get().id(), wanted);
+        if (set.test(joined.get().id(), wanted) != wanted) {
+            show(context, NO_CLASS); // she was let go in this very moment
+            return;
+        }
         own.trail().note(own.owner(), person.get(), wanted ? "shared" : "no longer shared");
         context.redirect("/my-people", HttpStatus.SEE_OTHER);
     }

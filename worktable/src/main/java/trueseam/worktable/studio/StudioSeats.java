@@ -108,8 +108,9 @@ public final class StudioSeats implements Seats {
 
     /** Every page of a project is worked out of her measures. */
     private void note(Context context, Account who, Drawer drawer, KeptProject project) {
-        project.head().person().ifPresent(person ->
-                trail.note(drawer, who.id(), person, project.id(), did(context) + "a project"));
+        project.head()
+                .person()
+                .ifPresent(person -> trail.note(drawer, who.id(), person, project.id(), did(context) + "a project"));
     }
 
     /** Nothing of an erased account stays at hand. */

@@ -101,8 +101,7 @@ class TrailTest {
     @Test
     void whatCouldNotBeWrittenIsWrittenTheNextTime() {
         book.close();
-        assertThatThrownBy(
-                        () -> trail.note(drawer, SHE, "anna", "dress", "looked at a project"))
+        assertThatThrownBy(() -> trail.note(drawer, SHE, "anna", "dress", "looked at a project"))
                 .isInstanceOf(RecordBookException.class);
         book = RecordBook.inFile(folder.resolve("book.sqlite"), clock);
         drawer = book.drawer(SHE);
