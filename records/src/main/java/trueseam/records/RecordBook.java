@@ -3,6 +3,7 @@ package trueseam.records;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import trueseam.records.account.Accounts;
 import trueseam.records.internal.Database;
 import trueseam.records.internal.Rows;
 import trueseam.records.trouble.RecordBookException;
@@ -14,7 +15,7 @@ import trueseam.records.trouble.RecordBookException;
 public final class RecordBook implements AutoCloseable {
 
     /** Who uses the program alone. */
-    public static final long SINGLE_OWNER = 1;
+    public static final long SINGLE_OWNER = Accounts.FIRST;
 
     private static final String SERVER = "jdbc:postgresql:";
 

@@ -6,6 +6,9 @@ import java.util.Optional;
 /** The accounts of a studio. It asks nobody what he may: who calls it does. Safe for use by several threads. */
 public interface Accounts {
 
+    /** The account that the tables begin with: an owner's. */
+    long FIRST = 1;
+
     /** Shorter passwords are guessed; NIST SP 800-63B asks for 8 at least, and 12 costs a phrase nothing. */
     int SHORTEST_PASSWORD = 12;
 

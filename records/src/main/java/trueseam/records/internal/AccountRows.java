@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import trueseam.records.RecordBook;
 import trueseam.records.account.Account;
 import trueseam.records.account.AccountException;
 import trueseam.records.account.Accounts;
@@ -173,10 +172,7 @@ public final class AccountRows implements Accounts {
                     "update account set name = '', sign_in = null, password = null, created_at = 0, erased_at = :now,"
                             + " closed = case when id = :first then 0 else 1 end, version = version + 1,"
                             + " session_version = session_version + 1 where id = :id",
-                    Bound.none()
-                            .whole("now", one.now())
-                            .whole("first", RecordBook.SINGLE_OWNER)
-                            .whole("id", account));
+                    Bound.none().whole("now", one.now()).whole("first", FIRST).whole("id", account));
             one.put(
                     "delete from attempt where who = :who",
                     Bound.none().text("who", SessionRows.attemptsOf(gone.signIn())));
