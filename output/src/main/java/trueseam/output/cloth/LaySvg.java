@@ -1,13 +1,12 @@
 package trueseam.output.cloth;
 
-import java.util.Locale;
 import trueseam.cloth.goods.Cloth;
 import trueseam.cloth.goods.Layers;
 import trueseam.cloth.lay.LaidPiece;
 import trueseam.cloth.lay.Lay;
-import trueseam.geometry.Bounds;
 import trueseam.geometry.Point;
 import trueseam.geometry.convert.PathData;
+import trueseam.output.svg.Svg;
 
 /** A layout as an SVG drawing at true scale, one user unit a millimetre. */
 public final class LaySvg {
@@ -26,60 +25,52 @@ public final class LaySvg {
         double selvage = cloth.selvageMm();
         double lower = cloth.layers() == Layers.LENGTHWISE ? 0 : selvage;
         double width = cloth.usableMm() + selvage + lower;
-        StringBuilder svg = new StringBuilder();
-        svg.append(String.format(
-                Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.2fmm\" height=\"%.2fmm\" viewBox=\"0 0 %.2f %.2f\">%n",
-                lay.usedMm(),
-                width,
-                lay.usedMm(),
-                width));
-        svg.append("<title>").append(text(title)).append("</title>\n");
-        svg.append(String.format(
-                Locale.ROOT,
-                "<rect width=\"%.2f\" height=\"%.2f\" fill=\"#fff\" stroke=\"#444\" stroke-width=\"2\"/>%n",
-                lay.usedMm(),
-                width));
+        Svg svg = new Svg();
+        svg.open(
+                "svg",
+                "xmlns",
+                "http://www.w3.org/2000/svg",
+                "width",
+                Svg.number(lay.usedMm()) + "mm",
+                "height",
+                Svg.number(width) + "mm",
+                "viewBox",
+                "0 0 " + Svg.number(lay.usedMm()) + " " + Svg.number(width));
+        svg.element("title", title);
+        svg.empty("rect", "width", lay.usedMm(), "height", width, "fill", "#fff", "stroke", "#444", "stroke-width", 2);
         // Cloth is drawn with y up.
-        svg.append(String.format(
-                Locale.ROOT,
-                "<g transform=\"matrix(1 0 0 -1 0 %.4f)\" fill-opacity=\"0.6\">%n",
-                cloth.usableMm() + selvage));
-        for (LaidPiece piece : lay.pieces()) {
-            svg.append(String.format(
-                    Locale.ROOT,
-                    "<path data-piece=\"%s\" d=\"%s\" fill=\"%s\" stroke=\"#111\" stroke-width=\"1.5\"/>%n",
-                    text(piece.part().piece().name()),
-                    PathData.drawn(piece.cutting()),
-                    piece.placed().way().mirrored() ? "#b9c2cc" : "#dfe5ea"));
-            svg.append(String.format(
-                    Locale.ROOT,
-                    "<path d=\"M%.2f %.2f L%.2f %.2f\" stroke=\"#111\" stroke-width=\"1.5\" fill=\"none\"/>%n",
-                    piece.grainFrom().x(),
-                    piece.grainFrom().y(),
-                    piece.grainTo().x(),
-                    piece.grainTo().y()));
-        }
-        svg.append("</g>\n<g font-family=\"sans-serif\" font-size=\"28\" text-anchor=\"middle\" fill=\"#111\">\n");
+        double top = cloth.usableMm() + selvage;
+        svg.open("g", "transform", "matrix(1 0 0 -1 0 " + Svg.number(top) + ")", "fill-opacity", 0.6);
+        lay.pieces().forEach(piece -> draw(svg, piece));
+        svg.close();
+        svg.open("g", "font-family", "sans-serif", "font-size", 28, "text-anchor", "middle", "fill", "#111");
         int number = 0;
         for (LaidPiece piece : lay.pieces()) {
-            Bounds b = piece.cutting().bounds();
-            Point at = b.centre();
-            svg.append(String.format(
-                    Locale.ROOT,
-                    "<text x=\"%.2f\" y=\"%.2f\">%d %s</text>%n",
-                    at.x(),
-                    cloth.usableMm() + selvage - at.y() - 8,
-                    ++number,
-                    text(piece.part().piece().name())));
+            Point at = piece.cutting().bounds().centre();
+            String name = ++number + " " + piece.part().piece().name();
+            svg.element("text", name, "x", at.x(), "y", top - at.y() - 8);
         }
-        return svg.append("</g>\n</svg>\n").toString();
+        return svg.close().close().text() + "\n";
     }
 
-    private static String text(String words) {
-        return words.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
+    private static void draw(Svg svg, LaidPiece piece) {
+        svg.empty(
+                "path",
+                "data-piece",
+                piece.part().piece().name(),
+                "d",
+                PathData.drawn(piece.cutting()),
+                "fill",
+                piece.placed().way().mirrored() ? "#b9c2cc" : "#dfe5ea",
+                "stroke",
+                "#111",
+                "stroke-width",
+                1.5);
+        String grain = "M" + point(piece.grainFrom()) + " L" + point(piece.grainTo());
+        svg.empty("path", "d", grain, "stroke", "#111", "stroke-width", 1.5, "fill", "none");
+    }
+
+    private static String point(Point p) {
+        return Svg.number(p.x()) + " " + Svg.number(p.y());
     }
 }

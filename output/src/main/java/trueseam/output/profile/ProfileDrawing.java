@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import trueseam.fitting.profile.EaseProfile;
 import trueseam.garment.length.LengthFormat;
+import trueseam.output.svg.Svg;
 import trueseam.output.words.Unbroken;
 
 /**

@@ -17,6 +17,7 @@ import trueseam.geometry.Cubic;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.Segment;
+import trueseam.output.svg.Svg;
 import trueseam.output.words.MeasureWords;
 
 /** Draws one profile: names of heights, girths, room, numbers, from left to right, all on one scale of heights. */

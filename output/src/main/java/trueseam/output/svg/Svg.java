@@ -1,4 +1,4 @@
-package trueseam.output.profile;
+package trueseam.output.svg;
 
 import java.io.StringWriter;
 import java.math.BigDecimal;
@@ -6,15 +6,19 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
-/** Writes elements of a drawing one after another; what is opened is closed by the caller. */
-final class Svg {
+/**
+ * Writes elements of a drawing one after another; what is opened is closed by the caller. Attributes are names and values in turn, numbers
+ * written to a hundredth; words are escaped.
+ */
+public final class Svg {
 
     private static final XMLOutputFactory FACTORY = XMLOutputFactory.newDefaultFactory();
 
     private final StringWriter text = new StringWriter();
     private final XMLStreamWriter xml;
 
-    Svg() {
+    /** An empty drawing. */
+    public Svg() {
         try {
             xml = FACTORY.createXMLStreamWriter(text);
         } catch (XMLStreamException e) {
@@ -22,8 +26,14 @@ final class Svg {
         }
     }
 
-    /** Opens an element; attributes are names and values in turn, numbers written to a hundredth. */
-    Svg open(String element, Object... attributes) {
+    /**
+     * Opens an element.
+     *
+     * @param element its name
+     * @param attributes names and values in turn
+     * @return this
+     */
+    public Svg open(String element, Object... attributes) {
         try {
             xml.writeStartElement(element);
             attributes(attributes);
@@ -33,7 +43,12 @@ final class Svg {
         }
     }
 
-    Svg close() {
+    /**
+     * Closes the element that was opened last.
+     *
+     * @return this
+     */
+    public Svg close() {
         try {
             xml.writeEndElement();
             return this;
@@ -42,7 +57,14 @@ final class Svg {
         }
     }
 
-    Svg empty(String element, Object... attributes) {
+    /**
+     * Writes an element without content.
+     *
+     * @param element its name
+     * @param attributes names and values in turn
+     * @return this
+     */
+    public Svg empty(String element, Object... attributes) {
         try {
             xml.writeEmptyElement(element);
             attributes(attributes);
@@ -52,7 +74,15 @@ final class Svg {
         }
     }
 
-    Svg element(String element, String content, Object... attributes) {
+    /**
+     * Writes an element that holds words.
+     *
+     * @param element its name
+     * @param content the words
+     * @param attributes names and values in turn
+     * @return this
+     */
+    public Svg element(String element, String content, Object... attributes) {
         open(element, attributes);
         try {
             xml.writeCharacters(content);
@@ -62,7 +92,12 @@ final class Svg {
         return close();
     }
 
-    String text() {
+    /**
+     * What was written.
+     *
+     * @return the drawing as far as it is
+     */
+    public String text() {
         try {
             xml.flush();
             return text.toString();
@@ -71,8 +106,13 @@ final class Svg {
         }
     }
 
-    /** To a hundredth, which is far below what a screen or a printer shows. */
-    static String number(double value) {
+    /**
+     * To a hundredth, which is far below what a screen or a printer shows.
+     *
+     * @param value the number
+     * @return as it is written
+     */
+    public static String number(double value) {
         return BigDecimal.valueOf(Math.round(value * 100), 2)
                 .stripTrailingZeros()
                 .toPlainString();
