@@ -25,6 +25,7 @@ import trueseam.output.sheet.SheetTable;
 import trueseam.output.sheet.SheetTable.Cell;
 import trueseam.output.sheet.SheetTable.Column;
 import trueseam.output.words.ClothWords;
+import trueseam.output.words.MeasureWords;
 import trueseam.output.words.RulerLength;
 
 /** The layout to pin by: a picture at a stated scale, where both ends of every grainline lie, and how much to buy. */
@@ -98,7 +99,7 @@ public final class LaySheet {
                 String.format(
                         Locale.ROOT,
                         "%s %s wide, %s%s. %s needed%s, buy %s. %.0f %% of it becomes garment.",
-                        capital(lay.stuff().word())
+                        MeasureWords.capital(lay.stuff().word())
                                 + (lay.stuff() == trueseam.cloth.goods.Stuff.FASHION ? " cloth" : ""),
                         show.show(cloth.widthMm()),
                         cloth.layers().words(),
@@ -113,7 +114,7 @@ public final class LaySheet {
                 TEXT,
                 1);
         for (Finding finding : lay.findings()) {
-            flow.paragraph(capital(finding.place()) + ": " + finding.sentence(), TEXT.heavy(), 1);
+            flow.paragraph(MeasureWords.capital(finding.place()) + ": " + finding.sentence(), TEXT.heavy(), 1);
         }
     }
 
@@ -230,9 +231,5 @@ public final class LaySheet {
                     Cell.of(need.why())));
         }
         new SheetTable(flow, WIDTHS, flow.width()).set(rows);
-    }
-
-    private static String capital(String words) {
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

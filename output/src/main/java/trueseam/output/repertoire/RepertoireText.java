@@ -11,6 +11,7 @@ import trueseam.fitting.repertoire.Stay;
 import trueseam.fitting.repertoire.Variant;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.measure.Measure;
+import trueseam.output.words.MeasureWords;
 
 /**
  * Tells what the repertoire knows.
@@ -34,7 +35,7 @@ public final class RepertoireText {
         for (Family family : Family.values()) {
             List<Entry> own = of(family, entries);
             if (!own.isEmpty()) {
-                text.append(capital(family.word())).append('\n');
+                text.append(MeasureWords.capital(family.word())).append('\n');
                 for (Entry entry : own) {
                     String name = entry.name();
                     text.append("  ")
@@ -56,7 +57,7 @@ public final class RepertoireText {
      * @return lines of text
      */
     public static String whole(Entry entry, LengthFormat show) {
-        StringBuilder text = new StringBuilder(capital(entry.name())).append('\n');
+        StringBuilder text = new StringBuilder(MeasureWords.capital(entry.name())).append('\n');
         facts(entry, show)
                 .forEach((what, said) ->
                         text.append("  ").append(what).append(": ").append(said).append('\n'));
@@ -80,9 +81,9 @@ public final class RepertoireText {
             if (own.isEmpty()) {
                 continue;
             }
-            text.append("\n## ").append(capital(family.word())).append('\n');
+            text.append("\n## ").append(MeasureWords.capital(family.word())).append('\n');
             for (Entry entry : own) {
-                text.append("\n### ").append(capital(entry.name())).append("\n\n");
+                text.append("\n### ").append(MeasureWords.capital(entry.name())).append("\n\n");
                 facts(entry, show).forEach((what, said) -> text.append("- **")
                         .append(what)
                         .append(":** ")
@@ -93,7 +94,7 @@ public final class RepertoireText {
         text.append("\n## What follows by itself\n\n");
         for (Follower follower : Follower.all()) {
             text.append("- **")
-                    .append(capital(follower.name()))
+                    .append(MeasureWords.capital(follower.name()))
                     .append(":** ")
                     .append(follower.rule())
                     .append(" (")
@@ -160,9 +161,5 @@ public final class RepertoireText {
 
     private static List<Entry> of(Family family, List<Entry> entries) {
         return entries.stream().filter(entry -> entry.family() == family).toList();
-    }
-
-    private static String capital(String word) {
-        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
     }
 }

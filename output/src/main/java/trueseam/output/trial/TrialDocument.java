@@ -16,6 +16,7 @@ import trueseam.fitting.trial.Symptom;
 import trueseam.fitting.trial.TellingQuestion;
 import trueseam.fitting.trial.Tension;
 import trueseam.fitting.trial.TrialFolds;
+import trueseam.output.words.MeasureWords;
 
 /** The whole catalogue of the trial garment as a document: symptoms, causes, questions, and how pins count. */
 public final class TrialDocument {
@@ -47,7 +48,7 @@ public final class TrialDocument {
                         "\n### What is seen\n\nNumbers 1 to 43 are the trade's list; from 44 on, what the alterations themselves say")
                 .append(" is seen.\n");
         for (Family family : Family.values()) {
-            text.append("\n#### ").append(TrialText.capital(family.word())).append("\n\n");
+            text.append("\n#### ").append(MeasureWords.capital(family.word())).append("\n\n");
             for (Symptom symptom : TrialFolds.symptoms()) {
                 if (TrialText.family(symptom) == family) {
                     symptom(text, symptom);

@@ -13,6 +13,7 @@ import trueseam.fitting.trial.Question;
 import trueseam.fitting.trial.RankedCause;
 import trueseam.fitting.trial.Remedy;
 import trueseam.fitting.trial.Symptom;
+import trueseam.output.words.MeasureWords;
 
 /** Tells a guided reading. */
 public final class TrialText {
@@ -53,7 +54,7 @@ public final class TrialText {
         text.append("  ")
                 .append(place)
                 .append(". ")
-                .append(capital(ranked.cause().words()));
+                .append(MeasureWords.capital(ranked.cause().words()));
         text.append(" (").append(ranked.cause().key()).append(")");
         text.append(ranked.isSpokenAgainst() ? ": spoken against\n" : "\n");
         ranked.reasons().forEach(reason -> text.append("     ").append(reason).append('\n'));
@@ -175,10 +176,6 @@ public final class TrialText {
     }
 
     static String seen(Symptom symptom) {
-        return capital(symptom.seen()) + " [" + symptom.source() + "]";
-    }
-
-    static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return MeasureWords.capital(symptom.seen()) + " [" + symptom.source() + "]";
     }
 }
