@@ -4,6 +4,7 @@ import trueseam.cloth.goods.Cloth;
 import trueseam.cloth.goods.Layers;
 import trueseam.cloth.lay.LaidPiece;
 import trueseam.cloth.lay.Lay;
+import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 import trueseam.geometry.convert.PathData;
 import trueseam.output.svg.Svg;
@@ -38,9 +39,10 @@ public final class LaySvg {
                 "0 0 " + Svg.number(lay.usedMm()) + " " + Svg.number(width));
         svg.element("title", title);
         svg.empty("rect", "width", lay.usedMm(), "height", width, "fill", "#fff", "stroke", "#444", "stroke-width", 2);
-        // Cloth is drawn with y up.
         double top = cloth.usableMm() + selvage;
-        svg.open("g", "transform", "matrix(1 0 0 -1 0 " + Svg.number(top) + ")", "fill-opacity", 0.6);
+        // Lines are written with y down, from the fold or the lower free line.
+        svg.open("g", "transform", "translate(0 " + Svg.number(top) + ")");
+        edges(svg, lay);
         lay.pieces().forEach(piece -> draw(svg, piece));
         svg.close();
         svg.open("g", "font-family", "sans-serif", "font-size", 28, "text-anchor", "middle", "fill", "#111");
@@ -53,6 +55,32 @@ public final class LaySvg {
         return svg.close().close().text() + "\n";
     }
 
+    /** The lines beside the selvages, and the fold. */
+    private static void edges(Svg svg, Lay lay) {
+        boolean fold = lay.cloth().layers() == Layers.LENGTHWISE;
+        edge(svg, lay.usedMm(), -lay.cloth().usableMm(), 1, "none");
+        edge(svg, lay.usedMm(), 0, fold ? 6 : 1, fold ? "40 10 6 10" : "none");
+    }
+
+    private static void edge(Svg svg, double length, double y, double wide, String dashes) {
+        svg.empty(
+                "line",
+                "x1",
+                0,
+                "y1",
+                y,
+                "x2",
+                length,
+                "y2",
+                y,
+                "stroke",
+                "#888",
+                "stroke-width",
+                wide,
+                "stroke-dasharray",
+                dashes);
+    }
+
     private static void draw(Svg svg, LaidPiece piece) {
         svg.empty(
                 "path",
@@ -62,15 +90,13 @@ public final class LaySvg {
                 PathData.drawn(piece.cutting()),
                 "fill",
                 piece.placed().way().mirrored() ? "#b9c2cc" : "#dfe5ea",
+                "fill-opacity",
+                0.6,
                 "stroke",
                 "#111",
                 "stroke-width",
                 1.5);
-        String grain = "M" + point(piece.grainFrom()) + " L" + point(piece.grainTo());
+        String grain = PathData.drawn(Path.through(piece.grainFrom(), piece.grainTo()));
         svg.empty("path", "d", grain, "stroke", "#111", "stroke-width", 1.5, "fill", "none");
-    }
-
-    private static String point(Point p) {
-        return Svg.number(p.x()) + " " + Svg.number(p.y());
     }
 }
