@@ -12,6 +12,9 @@ import trueseam.output.svg.Svg;
 /** A layout as an SVG drawing at true scale, one user unit a millimetre. */
 public final class LaySvg {
 
+    /** How wide a letter of a label is, about, mm. */
+    private static final double LETTER_MM = 15;
+
     private LaySvg() {}
 
     /**
@@ -49,10 +52,15 @@ public final class LaySvg {
         int number = 0;
         for (LaidPiece piece : lay.pieces()) {
             Point at = piece.cutting().bounds().centre();
-            String name = ++number + " " + piece.part().piece().name();
-            svg.element("text", name, "x", at.x(), "y", top - at.y() - 8);
+            svg.element("text", label(++number, piece), "x", at.x(), "y", top - at.y() - 8);
         }
         return svg.close().close().text() + "\n";
+    }
+
+    /** The number alone where the name would run over the neighbours. */
+    private static String label(int number, LaidPiece piece) {
+        String named = number + " " + piece.part().piece().name();
+        return named.length() * LETTER_MM <= piece.cutting().bounds().width() ? named : String.valueOf(number);
     }
 
     /** The lines beside the selvages, and the fold. */
