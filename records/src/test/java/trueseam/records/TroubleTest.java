@@ -1,6 +1,7 @@
 package trueseam.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
@@ -14,6 +15,9 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -166,6 +170,46 @@ class TroubleTest {
                             + " where datname = current_database() and pid <> pg_backend_pid()");
         } catch (SQLException e) {
             throw new IllegalStateException("the connections could not be ended", e);
+        }
+    }
+
+    @Test
+    void moreAtOnceThanThereAreConnectionsAreToldToTryAgain() throws InterruptedException {
+        int connections = 10;
+        try (RecordBook book = Books.AT_SERVER.open(Books.AT_SERVER.fresh())) {
+            Drawer drawer = book.drawer(RecordBook.SINGLE_OWNER);
+            CountDownLatch working = new CountDownLatch(connections);
+            CountDownLatch done = new CountDownLatch(1);
+            ExecutorService others = Executors.newFixedThreadPool(connections);
+            for (int i = 0; i < connections; i++) {
+                others.execute(() -> drawer.together(all -> {
+                    all.people().list("", true);
+                    working.countDown();
+                    return awaited(done);
+                }));
+            }
+            working.await();
+            try {
+                assertThatThrownBy(() -> drawer.people().add(Person.named("Anna", "in", "")))
+                        .isInstanceOfSatisfying(RecordBookException.class, e -> {
+                            assertThat(e.trouble()).isEqualTo(Trouble.BUSY);
+                            assertThat(e).hasMessageContaining("was not made; make it again");
+                        });
+            } finally {
+                done.countDown();
+                others.shutdown();
+            }
+            drawer.people().add(Person.named("Anna", "in", ""));
+            assertThat(drawer.people().list("", true)).hasSize(1);
+        }
+    }
+
+    private static boolean awaited(CountDownLatch latch) {
+        try {
+            latch.await();
+            return true;
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
         }
     }
 

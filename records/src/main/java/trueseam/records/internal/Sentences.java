@@ -77,6 +77,9 @@ final class Sentences {
             }
         }
         for (Throwable one = said; one != null; one = one.getCause()) {
+            if (one instanceof SQLTransientConnectionException && one.getCause() == null) {
+                return Trouble.BUSY; // all connections were in use, and none was asked for anything
+            }
             if (one instanceof SQLTransientConnectionException || one instanceof java.net.SocketException) {
                 return Trouble.NOT_REACHED;
             }
