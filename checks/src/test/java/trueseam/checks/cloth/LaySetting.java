@@ -53,8 +53,8 @@ record LaySetting(Map<Factor, Integer> levels) {
     private static final List<Stuff> STUFFS = List.of(Stuff.values());
     private static final double[][] SHRINKAGE_BY = {{0, 0}, {0.05, 0.03}};
     private static final double[] SELVAGE_MM = {10, 0, 25};
-    // None and lengthwise stripes, along and across the cloth; plaids are in LayingTest.
-    private static final double[][] STRIPES_MM = {{0, 0}, {0, 60}};
+    // None, lengthwise stripes, crosswise stripes, plaid: along and across the cloth.
+    private static final double[][] STRIPES_MM = {{0, 0}, {0, 60}, {50, 0}, {80, 60}};
     private static final double[] GAP_MM = {LayWishes.USUAL_GAP_MM, 0, 10};
     private static final double[] TILT_DEGREES = {0, 2};
     private static final double REMNANT_MM = 2000;

@@ -33,6 +33,8 @@ final class Arrangement {
     private final double[] weight;
     private final double[] overlap;
     private final boolean[] flaw;
+    private final Neighbours neighbours;
+    private final Polygon[] polygons;
 
     /** How many places were weighed: what effort is counted in. */
     long weighed;
@@ -55,6 +57,8 @@ final class Arrangement {
         weight = new double[count * count];
         overlap = new double[count * count];
         flaw = new boolean[count];
+        neighbours = new Neighbours(count, strip.width());
+        polygons = forms.stream().map(f -> f.polygon).toArray(Polygon[]::new);
         for (int i = 0; i < fixedCount; i++) {
             flaw[i] = strip.fixed().get(i).flaw();
         }
@@ -130,11 +134,13 @@ final class Arrangement {
         right[i] = px + p.maxX;
         low[i] = py + p.minY;
         high[i] = py + p.maxY;
+        neighbours.put(i, left[i], right[i], low[i], high[i]);
     }
 
     /** All laid anew. */
     void load(Snapshot from) {
         length = from.length;
+        neighbours.length(length);
         for (int i = 0; i < count; i++) {
             put(i, from.form[i], from.x[i], from.y[i]);
         }
@@ -156,57 +162,64 @@ final class Arrangement {
                 || low[j] >= high[i]) {
             return 0;
         }
-        double d = pairs.of(form[i], form[j]).depth(x[j] - x[i], y[j] - y[i]);
-        return d > none ? d : 0;
+        Pairs.Pair pair = pairs.of(form[i], form[j]);
+        double d = pair.depth(x[j] - x[i], y[j] - y[i]);
+        return d > none ? pair.loss(d) : 0;
     }
 
     Snapshot snapshot() {
         return new Snapshot(length, form.clone(), x.clone(), y.clone());
     }
 
-    /** The weighted overlap of a copy if it lay so; once above the bound it may be anything above it. */
-    double cost(int i, int f, double px, double py, double bound) {
+    /**
+     * The weighted overlap of a copy if it lay so; once above the bound it may be anything above it.
+     *
+     * @param ways told the ways out of the two overlaps that weigh most; null where nobody asks
+     */
+    double cost(int i, int f, double px, double py, double bound, WaysOut ways) {
         weighed++;
-        Polygon p = forms.get(f).polygon;
+        Polygon p = polygons[f];
         double l = px + p.minX;
         double r = px + p.maxX;
         double lo = py + p.minY;
         double hi = py + p.maxY;
+        int begin = neighbours.column(l);
+        int end = neighbours.column(r);
+        int bottom = neighbours.row(lo);
+        int top = neighbours.row(hi);
+        if (ways != null) {
+            ways.clear();
+        }
         double sum = 0;
-        for (int j = 0; j < count; j++) {
-            if (j == i || l >= right[j] || left[j] >= r || lo >= high[j] || low[j] >= hi) {
-                continue;
-            }
-            double d = pairs.of(f, form[j]).depth(x[j] - px, y[j] - py);
-            if (d > none) {
-                sum += weight[i * count + j] * d;
+        for (int word = 0; word < neighbours.words; word++) {
+            for (long bits = neighbours.in(word, begin, end, bottom, top); bits != 0; bits &= bits - 1) {
+                int j = (word << 6) + Long.numberOfTrailingZeros(bits);
+                if (j == i || l >= right[j] || left[j] >= r || lo >= high[j] || low[j] >= hi) {
+                    continue;
+                }
+                Pairs.Pair pair = pairs.of(f, form[j]);
+                double d =
+                        ways == null ? pair.depth(x[j] - px, y[j] - py) : pair.wayOut(x[j] - px, y[j] - py, ways.way);
+                if (d <= none) {
+                    continue;
+                }
+                double weighted = weight[i * count + j] * pair.loss(d);
+                sum += weighted;
                 if (sum > bound) {
                     return sum;
+                }
+                if (ways != null) {
+                    // The other would go that way; this one goes the opposite.
+                    ways.add(weighted, -ways.way[0], -ways.way[1]);
                 }
             }
         }
         return sum;
     }
 
-    /** The two overlaps of a copy that weigh most: the ways that it would have to go, and how heavy they are. */
-    int waysOut(int i, int f, double px, double py, WaysOut ways) {
-        Polygon p = forms.get(f).polygon;
-        double l = px + p.minX;
-        double r = px + p.maxX;
-        double lo = py + p.minY;
-        double hi = py + p.maxY;
-        ways.clear();
-        for (int j = 0; j < count; j++) {
-            if (j == i || l >= right[j] || left[j] >= r || lo >= high[j] || low[j] >= hi) {
-                continue;
-            }
-            double d = pairs.of(f, form[j]).wayOut(x[j] - px, y[j] - py, ways.way);
-            if (d > none) {
-                // The other would go that way; this one goes the opposite.
-                ways.add(weight[i * count + j] * d, -ways.way[0], -ways.way[1]);
-            }
-        }
-        return ways.found;
+    /** As above, for one who asks for no ways out. */
+    double cost(int i, int f, double px, double py, double bound) {
+        return cost(i, f, px, py, bound, null);
     }
 
     double overlapOf(int i) {
@@ -249,8 +262,36 @@ final class Arrangement {
         return far;
     }
 
+    /** Gives more length, between the two copies that lie deepest in each other. */
+    void lengthen(double more) {
+        double deepest = 0;
+        double from = length;
+        for (int i = 0; i < count; i++) {
+            for (int j = i + 1; j < count; j++) {
+                if (overlap[i * count + j] > deepest) {
+                    deepest = overlap[i * count + j];
+                    from = (middle(i) + middle(j)) / 2;
+                }
+            }
+        }
+        length += more;
+        for (int i = fixedCount; i < count; i++) {
+            if (middle(i) >= from) {
+                double nx = forms.get(form[i]).allowedX(x[i] + more, length);
+                if (!Double.isNaN(nx)) {
+                    put(i, form[i], nx, y[i]);
+                }
+            }
+        }
+        load(snapshot());
+    }
+
     double middle(int i) {
         return (left[i] + right[i]) / 2;
+    }
+
+    double middleAcross(int i) {
+        return (low[i] + high[i]) / 2;
     }
 
     double extent(int i) {

@@ -1,7 +1,7 @@
 package trueseam.cloth.packing;
 
 import java.util.Comparator;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
 /** A first layout without overlap, at once: the largest first, each as far to the start of the strip as is found. */
@@ -11,9 +11,9 @@ final class FirstLayout {
     private static final int CLOSER = 12;
 
     private final Arrangement a;
-    private final Random random;
+    private final SplittableRandom random;
 
-    FirstLayout(Arrangement a, Random random) {
+    FirstLayout(Arrangement a, SplittableRandom random) {
         this.a = a;
         this.random = random;
     }
@@ -58,7 +58,7 @@ final class FirstLayout {
             // After the tries the end of what is laid is free for certain.
             double room = far + extent + form.stepX;
             double y = form.allowedY(form.lowY + random.nextDouble() * (form.highY - form.lowY));
-            double wanted = k < PLACES ? form.lowX + random.nextDouble() * far : form.lowX + far;
+            double wanted = k < PLACES ? form.lowX + random.nextDouble() * far : form.lowX + far + form.stepX / 2;
             double x = form.allowedX(wanted, room);
             if (Double.isNaN(x) || x + form.reachX >= bestRight || a.cost(i, f, x, y, 0) > 0) {
                 continue;

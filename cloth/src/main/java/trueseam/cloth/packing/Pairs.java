@@ -39,9 +39,9 @@ final class Pairs {
         double turnA = a.way.turnDegrees();
         double turnB = b.way.turnDegrees();
         if (a.kind <= b.kind) {
-            return new Pair(field(a, b), Polygon.cos(turnA), -Polygon.sin(turnA));
+            return new Pair(field(a, b), Polygon.cos(turnA), -Polygon.sin(turnA), a, b);
         }
-        return new Pair(field(b, a), -Polygon.cos(turnB), Polygon.sin(turnB));
+        return new Pair(field(b, a), -Polygon.cos(turnB), Polygon.sin(turnB), a, b);
     }
 
     /** The field of b against a, seen with a turned back upright. */
@@ -60,13 +60,30 @@ final class Pairs {
     /** One pair: the field, and the turn that brings a displacement of the second against the first into it. */
     static final class Pair {
         private final NoFitField field;
+
+        /** The side of a square as large as the smaller of the two. */
+        private final double smaller;
+
+        private final double scale;
         private final double c;
         private final double s;
 
-        Pair(NoFitField field, double c, double s) {
+        Pair(NoFitField field, double c, double s, Form a, Form b) {
             this.field = field;
             this.c = c;
             this.s = s;
+            double areaA = a.polygon.signedArea();
+            double areaB = b.polygon.signedArea();
+            smaller = Math.sqrt(Math.min(areaA, areaB));
+            scale = smaller * Math.cbrt(areaA * areaB);
+        }
+
+        /**
+         * What so deep an overlap costs. Large shapes cost more, so that they find their places first and small ones go between them; and a
+         * small shape that lies deep in a large one costs hardly more than one that half lies in it.
+         */
+        double loss(double depth) {
+            return scale * depth / (depth + smaller);
         }
 
         double depth(double dx, double dy) {

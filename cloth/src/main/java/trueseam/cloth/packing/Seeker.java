@@ -3,7 +3,7 @@ package trueseam.cloth.packing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -14,6 +14,10 @@ final class Seeker {
 
     private static final double FIRST_CUT = 0.02;
     private static final double LEAST_CUT = 0.0005;
+
+    /** A search of other ways that was given back less than this part of the length would hardly gain anything. */
+    private static final double LEAST_GIVEN = LEAST_CUT / 4;
+
     private static final int FAILS = 12;
     private static final double FIRST_PRESS = 0.0008;
     private static final double LEAST_PRESS = 0.00001;
@@ -29,8 +33,9 @@ final class Seeker {
     private static final int POOL = 6;
 
     private final Arrangement a;
-    private final Random random;
+    private final SplittableRandom random;
     private final Separation separation;
+    private final Disturbance disturbance;
     private final double least;
     private Arrangement.Snapshot best;
     private double cut = FIRST_CUT;
@@ -44,8 +49,9 @@ final class Seeker {
 
     Seeker(Arrangement a, long seed) {
         this.a = a;
-        random = new Random(seed);
+        random = new SplittableRandom(seed);
         separation = new Separation(a, random);
+        disturbance = new Disturbance(a, random);
         least = leastLength();
     }
 
@@ -151,7 +157,7 @@ final class Seeker {
             pool.sort(Comparator.comparingDouble(Failed::overlap));
             int at = (int) Math.min(pool.size() - 1.0, Math.abs(random.nextGaussian()) * pool.size() / 3);
             a.load(pool.get(at).at());
-            swapTwo();
+            disturbance.disturb();
         }
         if (separation.run(stop) && keep()) {
             pool.clear();
@@ -160,6 +166,11 @@ final class Seeker {
             return;
         }
         pool.add(new Failed(a.total(), a.snapshot()));
+        if (giveBack(stop)) {
+            pool.clear();
+            fails = 0;
+            return;
+        }
         if (pool.size() > POOL) {
             pool.sort(Comparator.comparingDouble(Failed::overlap));
             pool.remove(pool.size() - 1);
@@ -187,6 +198,16 @@ final class Seeker {
         return true;
     }
 
+    /** What did not come out may be given some of the length back, where it is tightest. */
+    private boolean giveBack(BooleanSupplier stop) {
+        double more = (best.length - a.length) / 2;
+        if (more < LEAST_GIVEN * best.length) {
+            return false;
+        }
+        a.lengthen(more);
+        return separation.run(stop, 1) && keep();
+    }
+
     /** Takes the length away somewhere: what lies behind it moves forward. */
     private void shorten(double length) {
         double less = a.length - length;
@@ -197,54 +218,6 @@ final class Seeker {
             Form f = a.forms.get(a.form[i]);
             double x = f.allowedX(wanted, length);
             a.place(i, a.form[i], Double.isNaN(x) ? a.x[i] : x, a.y[i]);
-        }
-    }
-
-    /** Two large copies of different shape change places. */
-    private void swapTwo() {
-        int free = a.count - a.fixedCount;
-        if (free < 2) {
-            return;
-        }
-        int i = large();
-        int j = large();
-        for (int k = 0; k < 20 && a.forms.get(a.form[i]).part == a.forms.get(a.form[j]).part; k++) {
-            j = large();
-        }
-        double ix = a.middle(i);
-        double iy = middleY(i);
-        double jx = a.middle(j);
-        double jy = middleY(j);
-        put(i, jx, jy);
-        put(j, ix, iy);
-    }
-
-    private int large() {
-        int best = a.fixedCount + random.nextInt(a.count - a.fixedCount);
-        for (int k = 0; k < 2; k++) {
-            int other = a.fixedCount + random.nextInt(a.count - a.fixedCount);
-            if (area(other) > area(best)) {
-                best = other;
-            }
-        }
-        return best;
-    }
-
-    private double area(int i) {
-        return a.forms.get(a.form[i]).polygon.signedArea();
-    }
-
-    private double middleY(int i) {
-        Polygon p = a.forms.get(a.form[i]).polygon;
-        return a.y[i] + (p.minY + p.maxY) / 2;
-    }
-
-    private void put(int i, double middleX, double middleY) {
-        Form f = a.forms.get(a.form[i]);
-        double x = f.allowedX(middleX - (f.polygon.minX + f.polygon.maxX) / 2, a.length);
-        double y = f.allowedY(middleY - (f.polygon.minY + f.polygon.maxY) / 2);
-        if (!Double.isNaN(x) && !Double.isNaN(y)) {
-            a.place(i, a.form[i], x, y);
         }
     }
 }

@@ -1,6 +1,6 @@
 package trueseam.cloth.packing;
 
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -9,7 +9,7 @@ import java.util.function.BooleanSupplier;
  * 1999; for laying shapes Egeblad, Nielsen, Odgaard, "Fast neighborhood search for two- and three-dimensional nesting problems", 2007;
  * Umetani et al., "Solving the irregular strip packing problem via guided local search for overlap minimization", 2009; sampling of
  * places with refinement after Gardeyn, Vanden Berghe, Wauters, "An open-source heuristic to reboot 2D nesting research", 2025). What
- * overlap costs is the penetration depth.
+ * overlap costs is found from the penetration depth (see Pairs).
  */
 final class Separation {
 
@@ -28,15 +28,16 @@ final class Separation {
     private static final int FINE_TRIES = 24;
     private static final double FINE = 0.005;
     private static final int PATIENCE = 100;
-    private static final int STRIKES = 3;
+    private static final int STRIKES = 2;
     private static final double BETTER = 0.98;
     private static final double HEAVIER_LEAST = 1.2;
     private static final double HEAVIER_MOST = 2.0;
     private static final double LIGHTER = 0.95;
 
     private final Arrangement a;
-    private final Random random;
-    private final WaysOut ways = new WaysOut();
+    private final SplittableRandom random;
+    private WaysOut ways = new WaysOut();
+    private WaysOut tried = new WaysOut();
     private final double[] corner = new double[2];
     private final int[] candidateForm = new int[BEST + 1];
     private final double[] candidateX = new double[BEST + 1];
@@ -47,7 +48,7 @@ final class Separation {
     private double py;
     private double cost;
 
-    Separation(Arrangement a, Random random) {
+    Separation(Arrangement a, SplittableRandom random) {
         this.a = a;
         this.random = random;
     }
@@ -187,19 +188,23 @@ final class Separation {
         double step = 0.05 * a.extent(i);
         double least = fineness * step;
         int tries = 0;
+        a.cost(i, f, px, py, Double.POSITIVE_INFINITY, ways);
         while (cost > 0 && step > least && tries++ < mostTries) {
-            a.waysOut(i, f, px, py, ways);
             double fromX = px;
             double fromY = py;
-            boolean better = false;
-            if (ways.found > 1 && ways.both(corner)) {
-                better = move(i, f, fromX + corner[0] * PUSH, fromY + corner[1] * PUSH);
+            // A move that is better brings its own ways out.
+            int found = ways.found;
+            double ax = ways.ax;
+            double ay = ways.ay;
+            double bx = ways.bx;
+            double by = ways.by;
+            boolean better =
+                    found > 1 && ways.both(corner) && move(i, f, fromX + corner[0] * PUSH, fromY + corner[1] * PUSH);
+            if (!better) {
+                better = move(i, f, fromX + ax * PUSH, fromY + ay * PUSH);
             }
-            if (!better || ways.found == 1) {
-                better |= move(i, f, fromX + ways.ax * PUSH, fromY + ways.ay * PUSH);
-            }
-            if (!better && ways.found > 1) {
-                better = move(i, f, fromX + ways.bx * PUSH, fromY + ways.by * PUSH);
+            if (!better && found > 1) {
+                better = move(i, f, fromX + bx * PUSH, fromY + by * PUSH);
             }
             if (!better) {
                 double turn = random.nextDouble() * Math.PI / 2;
@@ -234,8 +239,11 @@ final class Separation {
         if (Double.isNaN(x) || Double.isNaN(y)) {
             return false;
         }
-        double c = a.cost(i, f, x, y, cost);
+        double c = a.cost(i, f, x, y, cost, tried);
         if (c < cost) {
+            WaysOut before = ways;
+            ways = tried;
+            tried = before;
             cost = c;
             px = x;
             py = y;
