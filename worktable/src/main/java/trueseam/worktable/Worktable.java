@@ -21,6 +21,8 @@ import trueseam.records.archive.ArchiveException;
 import trueseam.records.trouble.RecordBookException;
 import trueseam.records.trouble.Trouble;
 import trueseam.worktable.chart.ChartScreen;
+import trueseam.worktable.cloth.ClothScreen;
+import trueseam.worktable.cloth.Searches;
 import trueseam.worktable.ease.EaseScreen;
 import trueseam.worktable.page.Desk;
 import trueseam.worktable.page.Pages;
@@ -58,9 +60,11 @@ public final class Worktable implements AutoCloseable {
     private final Javalin server;
     private final RecordBook book;
     private final DataFolder folder;
+    private final Searches searches;
     private final Reach reach;
 
-    private Worktable(Javalin server, RecordBook book, DataFolder folder, Reach reach) {
+    private Worktable(Javalin server, RecordBook book, DataFolder folder, Searches searches, Reach reach) {
+        this.searches = searches;
         this.reach = reach;
         this.server = server;
         this.book = book;
@@ -119,6 +123,7 @@ public final class Worktable implements AutoCloseable {
             Path data, Optional<String> recordBook, Optional<String> password, Optional<Reach> studio, int port) {
         DataFolder folder = DataFolder.open(data);
         Pages pages = pages(folder);
+        Searches searches = Searches.ofThisMachine();
         // The record book is opened while the server starts: each takes some tenths of a second.
         CompletableFuture<RecordBook> opening = CompletableFuture.supplyAsync(() -> {
             RecordBook book = folder.recordBook(recordBook, password, Clock.systemUTC());
@@ -129,11 +134,11 @@ public final class Worktable implements AutoCloseable {
             CompletableFuture<Shelf> shelf = opening.thenApply(book -> new Shelf(book.drawer(RecordBook.SINGLE_OWNER)));
             Desk desk = new Desk(shelf::join);
             Javalin server = studio.isPresent()
-                    ? studio(opening::join, pages, studio.get(), port)
-                    : alone(new Seats.Seat(desk, pages), port);
+                    ? studio(opening::join, pages, studio.get(), searches, port)
+                    : alone(new Seats.Seat(desk, pages), searches, port);
             RecordBook book = opened(opening, server, folder);
             warm(desk, pages);
-            return new Worktable(server, book, folder, studio.orElse(Reach.thisMachine()));
+            return new Worktable(server, book, folder, searches, studio.orElse(Reach.thisMachine()));
         } catch (io.javalin.util.JavalinBindException e) {
             opening.thenAccept(RecordBook::close).exceptionally(failed -> null).join();
             folder.close();
@@ -152,33 +157,33 @@ public final class Worktable implements AutoCloseable {
     }
 
     /** For whoever sits at this machine: no accounts, one desk. */
-    private static Javalin alone(Seats.Seat seat, int port) {
+    private static Javalin alone(Seats.Seat seat, Searches searches, int port) {
         Reach reach = Reach.thisMachine();
         Guard guard = new Guard(reach, context -> seat.pages().secret());
-        return Javalin.create(config -> served(config, guard, context -> seat, seat.pages()))
+        return Javalin.create(config -> served(config, guard, context -> seat, seat.pages(), searches))
                 .start(reach.bind(), port);
     }
 
     /** For several accounts. */
-    private static Javalin studio(Supplier<RecordBook> book, Pages pages, Reach reach, int port) {
+    private static Javalin studio(Supplier<RecordBook> book, Pages pages, Reach reach, Searches searches, int port) {
         Gate gate = new Gate(() -> book.get().studio(), reach, pages.secret());
         StudioSeats seats = new StudioSeats(book, gate, pages, Clock.systemUTC());
         Guard guard = new Guard(reach, gate::secret);
         return Javalin.create(config -> {
-                    served(config, guard, seats, pages);
+                    served(config, guard, seats, pages, searches);
                     config.routes.before(gate::admit);
                     StudioScreens.answer(config.routes, new StudioScreens.Rooms(book, gate, seats, pages, reach));
                 })
                 .start(reach.bind(), port);
     }
 
-    private static void served(JavalinConfig config, Guard guard, Seats seats, Pages pages) {
+    private static void served(JavalinConfig config, Guard guard, Seats seats, Pages pages, Searches searches) {
         settings(config);
         config.routes.before(guard::headers);
         config.routes.before(guard::check);
         StartScreen.answer(config.routes, seats);
         Routes routes = new Routes(config.routes, seats);
-        screens().forEach(screen -> screen.answer(routes));
+        screens(searches).forEach(screen -> screen.answer(routes));
         failures(config, pages);
     }
 
@@ -211,7 +216,7 @@ public final class Worktable implements AutoCloseable {
         warming.start();
     }
 
-    private static List<Screen> screens() {
+    private static List<Screen> screens(Searches searches) {
         return List.of(
                 new History(),
                 new PersonScreen(Clock.system(ZoneId.systemDefault())),
@@ -221,6 +226,7 @@ public final class Worktable implements AutoCloseable {
                 new TableScreen(),
                 new EaseScreen(),
                 new TrialScreen(),
+                new ClothScreen(searches),
                 new PrintScreen(),
                 new StandingScreen());
     }
@@ -339,6 +345,7 @@ public final class Worktable implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        searches.close();
         book.close();
         folder.close();
     }

@@ -178,7 +178,7 @@ public final class LayCommand implements Callable<Integer> {
                 ClothWords.buy(shop.roundUpMm(lay.toBuyMm()), units.format()),
                 100 * lay.density()));
         for (WidthNeed need : needs) {
-            say.println("  " + units.format().show(need.widthMm()) + " wide: "
+            say.println("  " + ClothWords.sold(need.widthMm()) + " wide: "
                     + need.needed()
                             .map(n -> "buy " + ClothWords.buy(n, units.format()))
                             .orElse(need.why()));

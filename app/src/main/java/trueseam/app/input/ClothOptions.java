@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import trueseam.cloth.goods.Cloth;
 import trueseam.cloth.goods.Flaw;
 import trueseam.cloth.goods.Layers;
+import trueseam.cloth.goods.Shrinkage;
 import trueseam.garment.length.Length;
 import trueseam.garment.length.LengthUnit;
 
@@ -145,16 +146,16 @@ public final class ClothOptions {
         }
         double[] values = new double[2];
         for (int i = 0; i < parts.length; i++) {
-            values[i] = percent ? percent(parts[i], option) : length(parts[i], bare);
+            values[i] = percent ? shrinkage(parts[i], option) : length(parts[i], bare);
         }
         return values;
     }
 
-    private static double percent(String text, String option) {
+    private static double shrinkage(String text, String option) {
         try {
-            return Double.parseDouble(text.strip().replaceFirst("%$", "").strip()) / 100;
-        } catch (NumberFormatException e) {
-            throw new InputException(option + " needs a percentage such as 5 or 5%, and not \"" + text + "\".");
+            return Shrinkage.part(text);
+        } catch (IllegalArgumentException e) {
+            throw new InputException(option + ": " + e.getMessage());
         }
     }
 }

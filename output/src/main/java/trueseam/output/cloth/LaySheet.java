@@ -219,7 +219,7 @@ public final class LaySheet {
         List<List<Cell>> rows = new ArrayList<>();
         for (WidthNeed need : needs) {
             rows.add(List.of(
-                    Cell.of(show.show(need.widthMm())),
+                    Cell.of(ClothWords.sold(need.widthMm())),
                     Cell.of(need.needed().map(n -> show.show(n.neededMm())).orElse("-")),
                     Cell.of(need.needed()
                                     .map(n -> ClothWords.buy(n.toBuyMm(ClothWords.shop(show)), show))

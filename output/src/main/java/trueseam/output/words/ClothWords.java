@@ -40,6 +40,18 @@ public final class ClothWords {
     }
 
     /**
+     * A width as it stands on the bolt.
+     *
+     * @param mm millimetres
+     * @return in centimetres where they are whole, such as {@code 115 cm}, else in inches, such as {@code 45 in}
+     */
+    public static String sold(double mm) {
+        return mm % 10 == 0
+                ? Math.round(mm / 10) + " cm"
+                : LengthFormat.inches(8).show(mm);
+    }
+
+    /**
      * What alterations do to the length of cloth.
      *
      * @param change both layouts

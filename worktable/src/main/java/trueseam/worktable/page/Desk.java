@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import trueseam.intake.body.EntryRules;
 import trueseam.worktable.project.ChangedElsewhereException;
+import trueseam.worktable.project.ClothPart;
 import trueseam.worktable.project.Kept;
 import trueseam.worktable.project.Project;
 import trueseam.worktable.project.Shelf;
@@ -63,14 +64,15 @@ public final class Desk {
     }
 
     /**
-     * The workings of a project.
+     * The workings of a project. How its pieces lie on cloth changes nothing of them, so that laying by hand need not wait for a fit.
      *
      * @param project the project
-     * @return its workings, the same ones as before if it was asked lately
+     * @return its workings without cloth, the same ones as before if it was asked lately
      */
     public Workings workings(Project project) {
         return lately.computeIfAbsent(
-                project, p -> new Workings(p, shelf()::bytes, rules, LocalDate.now(ZoneId.systemDefault())));
+                project.with(ClothPart.empty()),
+                p -> new Workings(p, shelf()::bytes, rules, LocalDate.now(ZoneId.systemDefault())));
     }
 
     /**

@@ -16,6 +16,8 @@ public enum Step {
     EASE("Ease", "where it will be tight"),
     /** The trial garment. */
     TRIAL("Trial", "what the trial garment tells"),
+    /** The cloth, and the pieces on it. */
+    CLOTH("Cloth", "how much, and how the pieces lie"),
     /** Printing. */
     PRINT("Print", "pages, strips, step sheets");
 

@@ -152,7 +152,7 @@ public final class Visit {
             done.add(Step.PATTERN);
         }
         if (workings.fit().isThere()) {
-            done.addAll(EnumSet.of(Step.CHART, Step.TABLE, Step.EASE, Step.PRINT));
+            done.addAll(EnumSet.of(Step.CHART, Step.TABLE, Step.EASE, Step.CLOTH, Step.PRINT));
         }
         if (!project().trial().sittings().isEmpty()) {
             done.add(Step.TRIAL);

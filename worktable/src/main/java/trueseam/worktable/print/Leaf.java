@@ -1,9 +1,8 @@
 package trueseam.worktable.print;
 
-import java.text.Normalizer;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
+import trueseam.worktable.page.Download;
 
 /** What can be taken away, each a file. */
 enum Leaf {
@@ -68,17 +67,10 @@ enum Leaf {
         return this == PRINT || this == STRIPS || this == STEPS;
     }
 
-    /**
-     * What the file is called: whose, what, and for the print on which paper, so that two on one pile can be told apart. Letters of other
-     * alphabets stay; what a file system may not like does not.
-     */
+    /** What the file is called; the print has its paper in the name. */
     String fileName(String project, String paper) {
         int dot = word.indexOf('.');
-        String whose = Normalizer.normalize(project, Normalizer.Form.NFC)
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", "-")
-                .replaceAll("^-|-$", "");
-        String on = this == PRINT ? "-" + paper : "";
-        return (whose.isEmpty() ? "" : whose + "-") + word.substring(0, dot) + on + word.substring(dot);
+        return Download.named(
+                project, word.substring(0, dot) + (this == PRINT ? "-" + paper : "") + word.substring(dot));
     }
 }

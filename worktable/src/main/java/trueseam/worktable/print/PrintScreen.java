@@ -1,12 +1,11 @@
 package trueseam.worktable.print;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Map;
 import java.util.TreeMap;
 import trueseam.output.drawing.PdfPages;
+import trueseam.worktable.page.Download;
 import trueseam.worktable.page.QuestionRow;
 import trueseam.worktable.page.Routes;
 import trueseam.worktable.page.Screen;
@@ -93,7 +92,7 @@ public final class PrintScreen implements Screen {
         Leaf leaf = printing.choices().strips() ? Leaf.STRIPS : Leaf.PRINT;
         Outcome<byte[]> pdf = printing.file(leaf, today());
         if (!pdf.isThere()) {
-            sentence(visit, 409, pdf.sentence());
+            Download.refuse(visit, 409, pdf.sentence());
             return;
         }
         try {
@@ -101,9 +100,9 @@ public final class PrintScreen implements Screen {
                     .contentType("image/png")
                     .result(PdfPages.png(pdf.get(), Integer.parseInt(visit.asked("page")), PIXELS));
         } catch (NumberFormatException e) {
-            sentence(visit, 404, "Say which page, as a number from 1.");
+            Download.refuse(visit, 404, "Say which page, as a number from 1.");
         } catch (IllegalArgumentException e) {
-            sentence(visit, 404, e.getMessage());
+            Download.refuse(visit, 404, e.getMessage());
         }
     }
 
@@ -111,33 +110,21 @@ public final class PrintScreen implements Screen {
         Printing printing = new Printing(visit.workings());
         var leaf = Leaf.named(visit.context().pathParam("file"));
         if (leaf.isEmpty()) {
-            sentence(visit, 404, "There is no such file; the Print screen lists those there are.");
+            Download.refuse(visit, 404, "There is no such file; the Print screen lists those there are.");
             return;
         }
         Outcome<byte[]> made = printing.file(leaf.get(), today());
         if (!made.isThere()) {
-            sentence(visit, 409, made.sentence());
+            Download.refuse(visit, 409, made.sentence());
             return;
         }
         Recorded.keep(visit, printing, leaf.get(), today());
         String name =
                 leaf.get().fileName(visit.project().name(), printing.choices().paper());
-        // RFC 6266: the plain name for the oldest, the encoded one for names beyond ASCII.
-        visit.context()
-                .header(
-                        "Content-Disposition",
-                        "attachment; filename=\"" + name.replaceAll("[^\\x20-\\x7e]", "_") + "\"; filename*=UTF-8''"
-                                + URLEncoder.encode(name, StandardCharsets.UTF_8)
-                                        .replace("+", "%20"))
-                .contentType(leaf.get().type())
-                .result(made.get());
+        Download.give(visit, name, leaf.get().type(), made.get());
     }
 
     private static LocalDate today() {
         return LocalDate.now(ZoneId.systemDefault());
-    }
-
-    private static void sentence(Visit visit, int status, String sentence) {
-        visit.context().status(status).contentType("text/plain; charset=utf-8").result(sentence);
     }
 }

@@ -11,6 +11,7 @@ import java.util.Map;
  * @param pattern the pattern
  * @param chart her decisions about the needs
  * @param trial the trial garment
+ * @param cloth the cloth, and where the pieces lie on it
  * @param print how it is printed
  * @param standing what was brought of earlier patterns
  */
@@ -20,6 +21,7 @@ public record Project(
         PatternPart pattern,
         ChartPart chart,
         TrialPart trial,
+        ClothPart cloth,
         PrintPart print,
         StandingPart standing) {
 
@@ -30,6 +32,7 @@ public record Project(
         pattern = pattern == null ? PatternPart.empty() : pattern;
         chart = chart == null ? ChartPart.empty() : chart;
         trial = trial == null ? TrialPart.empty() : trial;
+        cloth = cloth == null ? ClothPart.empty() : cloth;
         print = print == null ? PrintPart.empty() : print;
         standing = standing == null ? StandingPart.empty() : standing;
     }
@@ -47,6 +50,7 @@ public record Project(
                 PatternPart.empty(),
                 ChartPart.empty(),
                 TrialPart.empty(),
+                ClothPart.empty(),
                 PrintPart.empty(),
                 StandingPart.empty());
     }
@@ -58,7 +62,7 @@ public record Project(
      * @return the project
      */
     public Project withName(String other) {
-        return new Project(other, person, pattern, chart, trial, print, standing);
+        return new Project(other, person, pattern, chart, trial, cloth, print, standing);
     }
 
     /**
@@ -68,7 +72,7 @@ public record Project(
      * @return the project
      */
     public Project with(PersonPart other) {
-        return new Project(name, other, pattern, chart, trial, print, standing);
+        return new Project(name, other, pattern, chart, trial, cloth, print, standing);
     }
 
     /**
@@ -78,7 +82,7 @@ public record Project(
      * @return the project
      */
     public Project with(PatternPart other) {
-        return new Project(name, person, other, chart, trial, print, standing);
+        return new Project(name, person, other, chart, trial, cloth, print, standing);
     }
 
     /**
@@ -88,7 +92,7 @@ public record Project(
      * @return the project
      */
     public Project with(ChartPart other) {
-        return new Project(name, person, pattern, other, trial, print, standing);
+        return new Project(name, person, pattern, other, trial, cloth, print, standing);
     }
 
     /**
@@ -98,7 +102,17 @@ public record Project(
      * @return the project
      */
     public Project with(TrialPart other) {
-        return new Project(name, person, pattern, chart, other, print, standing);
+        return new Project(name, person, pattern, chart, other, cloth, print, standing);
+    }
+
+    /**
+     * The same on other cloth, or laid otherwise.
+     *
+     * @param other the cloth
+     * @return the project
+     */
+    public Project with(ClothPart other) {
+        return new Project(name, person, pattern, chart, trial, other, print, standing);
     }
 
     /**
@@ -108,7 +122,7 @@ public record Project(
      * @return the project
      */
     public Project with(PrintPart other) {
-        return new Project(name, person, pattern, chart, trial, other, standing);
+        return new Project(name, person, pattern, chart, trial, cloth, other, standing);
     }
 
     /**
@@ -118,7 +132,7 @@ public record Project(
      * @return the project
      */
     public Project with(StandingPart other) {
-        return new Project(name, person, pattern, chart, trial, print, other);
+        return new Project(name, person, pattern, chart, trial, cloth, print, other);
     }
 
     /**
@@ -134,6 +148,7 @@ public record Project(
                 PatternPart.empty(),
                 new ChartPart(chart.choices(), Map.of(), chart.ease(), List.of()),
                 TrialPart.empty(),
+                ClothPart.empty(),
                 print,
                 standing);
     }

@@ -52,13 +52,13 @@ export async function part(what, signal) {
  * Asks the server from a script. Fields are a plain object; the answer is JSON.
  * Throws with the server's sentence when it is refused; unless quiet, the notice says it too.
  */
-export async function ask(what, fields = {}, { quiet = false, signal } = {}) {
+export async function ask(what, fields = {}, { quiet = false, signal, keepalive = false } = {}) {
   const body = new URLSearchParams(fields);
   body.set("version", bar().dataset.version);
   body.set("tab", tab);
   if (!quiet) begun();
   try {
-    const answer = await fetch(`/p/${bar().dataset.project}/${what}`, { method: "POST", body, signal, headers: { "Trueseam-Secret": secret() } });
+    const answer = await fetch(`/p/${bar().dataset.project}/${what}`, { method: "POST", body, signal, keepalive, headers: { "Trueseam-Secret": secret() } });
     shownVersion(name => answer.headers.get(name));
     if (!answer.ok) throw new Error(await answer.text());
     return await answer.json();
