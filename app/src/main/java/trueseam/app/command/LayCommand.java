@@ -163,7 +163,7 @@ public final class LayCommand implements Callable<Integer> {
                 .add(out.resolve("layout.svg"), LaySvg.of(pattern.name(), lay))
                 .add(out.resolve("layout.json"), Json.write(json))
                 .write();
-        lay.findings().forEach(f -> err.println(f.place() + ": " + f.sentence()));
+        ClothWords.notes(lay, units.format()).forEach(err::println);
         PrintWriter say = spec.commandLine().getOut();
         if (units.json()) {
             say.println(Json.write(json));

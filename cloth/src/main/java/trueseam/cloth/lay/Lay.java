@@ -63,6 +63,17 @@ public record Lay(
     }
 
     /**
+     * By how much a remnant is too short.
+     *
+     * @return mm; 0 where there is enough, or as much as is needed can be bought
+     */
+    public double missingMm() {
+        // A hundredth of a millimetre is rounding.
+        double missing = neededMm() - cloth.haveMm().orElse(neededMm());
+        return missing > 0.01 ? missing : 0;
+    }
+
+    /**
      * Whether a piece lies where it was put by hand.
      *
      * @param piece one of the pieces

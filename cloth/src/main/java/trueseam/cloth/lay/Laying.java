@@ -285,7 +285,7 @@ public final class Laying {
         List<Finding> all = new ArrayList<>(findings);
         Lay lay = new Lay(cloth, stuff, wishes, laid, used, area / (cloth.usableMm() * used), List.of());
         cloth.haveMm().ifPresent(have -> {
-            if (lay.neededMm() > have + 0.01) {
+            if (lay.missingMm() > 0) {
                 all.add(Finding.warning(
                         "cloth",
                         String.format(
@@ -294,7 +294,7 @@ public final class Laying {
                                         + " cut facings from something else.",
                                 lay.neededMm(),
                                 have,
-                                lay.neededMm() - have)));
+                                lay.missingMm())));
             }
         });
         return new Lay(cloth, stuff, wishes, laid, used, lay.density(), all);

@@ -9,7 +9,6 @@ import trueseam.cloth.goods.Layers;
 import trueseam.cloth.lay.LaidPiece;
 import trueseam.cloth.lay.Lay;
 import trueseam.cloth.need.WidthNeed;
-import trueseam.garment.finding.Finding;
 import trueseam.garment.length.LengthFormat;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Point;
@@ -113,8 +112,8 @@ public final class LaySheet {
                         100 * lay.density()),
                 TEXT,
                 1);
-        for (Finding finding : lay.findings()) {
-            flow.paragraph(MeasureWords.capital(finding.place()) + ": " + finding.sentence(), TEXT.heavy(), 1);
+        for (String note : ClothWords.notes(lay, show)) {
+            flow.paragraph(MeasureWords.capital(note), TEXT.heavy(), 1);
         }
     }
 

@@ -1,9 +1,14 @@
 package trueseam.output.words;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import trueseam.cloth.goods.CutLength;
+import trueseam.cloth.lay.Lay;
 import trueseam.cloth.need.ClothChange;
 import trueseam.cloth.need.Needed;
+import trueseam.garment.finding.Finding;
+import trueseam.garment.finding.Severity;
 import trueseam.garment.length.LengthFormat;
 import trueseam.garment.length.LengthUnit;
 
@@ -49,6 +54,27 @@ public final class ClothWords {
         return mm % 10 == 0
                 ? Math.round(mm / 10) + " cm"
                 : LengthFormat.inches(8).show(mm);
+    }
+
+    /**
+     * What is doubtful about a layout, a remnant that is too short in the user's unit.
+     *
+     * @param lay the layout
+     * @param show the user's unit
+     * @return sentences with their places
+     */
+    public static List<String> notes(Lay lay, LengthFormat show) {
+        List<String> notes = new ArrayList<>();
+        for (Finding finding : lay.findings()) {
+            boolean tooShort = lay.missingMm() > 0 && finding.severity() == Severity.WARNING;
+            notes.add(
+                    tooShort && finding.place().equals("cloth")
+                            ? "cloth: It takes " + show.show(lay.neededMm()) + " and "
+                                    + show.show(lay.missingMm())
+                                    + " are missing; search longer, allow a smaller gap, or cut facings from something else."
+                            : finding.place() + ": " + finding.sentence());
+        }
+        return List.copyOf(notes);
     }
 
     /**

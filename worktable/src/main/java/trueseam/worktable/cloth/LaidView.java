@@ -12,7 +12,6 @@ import trueseam.cloth.lay.CutForm;
 import trueseam.cloth.lay.LaidPiece;
 import trueseam.cloth.lay.Lay;
 import trueseam.cloth.proof.LayFault;
-import trueseam.garment.finding.Finding;
 import trueseam.garment.length.LengthFormat;
 import trueseam.geometry.Bounds;
 import trueseam.geometry.Path;
@@ -20,6 +19,7 @@ import trueseam.geometry.Point;
 import trueseam.geometry.convert.PathData;
 import trueseam.output.cloth.LayPlaces;
 import trueseam.output.words.ClothWords;
+import trueseam.output.words.MeasureWords;
 import trueseam.output.words.RulerLength;
 import trueseam.worktable.project.ClothPart.Lengths;
 import trueseam.worktable.project.ClothPart.Width;
@@ -126,7 +126,7 @@ public record LaidView(
                 facts(lay, show),
                 state(plan, held),
                 TryAnswer.sentences(plan, faults, show),
-                lay.findings().stream().map(LaidView::said).toList(),
+                ClothWords.notes(lay, show).stream().map(MeasureWords::capital).toList(),
                 held,
                 known
                         ? lengths.widths().stream()
@@ -203,11 +203,6 @@ public record LaidView(
                         : "Found after " + rounds + (rounds == 1 ? " round" : " rounds") + " from seed "
                                 + plan.choices().seed() + ".")
                 + hand;
-    }
-
-    private static String said(Finding finding) {
-        String place = finding.place();
-        return Character.toUpperCase(place.charAt(0)) + place.substring(1) + ": " + finding.sentence();
     }
 
     private static WidthRow row(String label, Width w, LengthFormat show) {

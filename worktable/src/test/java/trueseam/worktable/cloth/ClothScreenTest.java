@@ -145,7 +145,7 @@ class ClothScreenTest {
         browser.waitFor(() -> !browser.main().contains("The stripes do not match at it too"));
         browser.click("#more-remnant summary");
         browser.type("#have", "20", Keys.TAB);
-        browser.waitForText("are missing");
+        browser.waitForText("in are missing; search longer");
         for (Map.Entry<String, String> field :
                 Map.of("from", "10", "to", "12", "low", "8", "high", "10").entrySet()) {
             browser.type("#flaw-0-" + field.getKey(), field.getValue(), Keys.TAB);
