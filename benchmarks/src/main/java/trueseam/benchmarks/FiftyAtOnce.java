@@ -59,6 +59,7 @@ public final class FiftyAtOnce {
             String cost = program.each("program", saves) + ", " + database.each("database", saves);
             int lost = said("Repositories: 40, a project each", all.subList(0, OWN), own, shelf)
                     + said("Repositories: 10 in one project", all.subList(OWN, OWN + SHARING), shared, shelf);
+            SaveTimes.of(all).print("Repositories: all fifty", lost);
             System.out.println("  of the processors, each warm save: " + cost);
             if (lost != 0) {
                 System.exit(1);
