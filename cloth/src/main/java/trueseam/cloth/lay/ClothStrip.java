@@ -1,6 +1,10 @@
 package trueseam.cloth.lay;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
@@ -25,7 +29,10 @@ import trueseam.geometry.Bounds;
 import trueseam.geometry.Path;
 import trueseam.geometry.Point;
 
-/** A cloth and the pieces on it as the strip and the shapes that the search knows: every shape grown by half the gap. */
+/**
+ * A cloth and the pieces on it as the strip and the shapes that the search knows: every shape grown by half the gap. The shapes are made once,
+ * whatever is laid by hand.
+ */
 final class ClothStrip {
 
     /** How closely the outlines that the search works on follow the true ones, always outside them, mm. */
@@ -38,18 +45,34 @@ final class ClothStrip {
 
     private final Cloth cloth;
     private final double gapMm;
+    private final Strip bare;
 
-    private ClothStrip(Cloth cloth, double gapMm) {
+    ClothStrip(Cloth cloth, double gapMm, List<ClothPart> parts) {
         this.cloth = cloth;
         this.gapMm = gapMm;
+        this.bare = bare(parts);
     }
 
     /** The strip with what lies there by hand and with the cloth's flaws. */
-    static Strip of(Cloth cloth, LayWishes wishes, List<ClothPart> parts) {
-        return new ClothStrip(cloth, wishes.gapMm()).strip(parts, wishes.byHand());
+    Strip with(List<Placed> byHand) {
+        List<Strip.Fixed> fixed = new ArrayList<>();
+        byHand.forEach(p -> fixed.add(new Strip.Fixed(p, false)));
+        fixed.addAll(bare.fixed());
+        return new Strip(bare.width(), bare.parts(), fixed);
     }
 
-    private Strip strip(List<ClothPart> parts, List<Placed> byHand) {
+    /** The same letters and digits for the same strip with nothing laid by hand. */
+    String mark() {
+        try {
+            byte[] digest =
+                    MessageDigest.getInstance("SHA-256").digest(bare.toString().getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest, 0, 12);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    private Strip bare(List<ClothPart> parts) {
         double gap = gapMm;
         boolean fold = cloth.layers() == Layers.LENGTHWISE;
         List<StripPart> shapes = new ArrayList<>();
@@ -66,9 +89,6 @@ final class ClothStrip {
                     across(part)));
         }
         List<Strip.Fixed> fixed = new ArrayList<>();
-        for (Placed p : byHand) {
-            fixed.add(new Strip.Fixed(p, false));
-        }
         for (Flaw flaw : cloth.flaws()) {
             Bounds at = cloth.asLaid(flaw);
             List<Point> corners = List.of(

@@ -1,11 +1,7 @@
 package trueseam.cloth.lay;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,17 +26,25 @@ public final class Laying {
     private final Stuff stuff;
     private final LayWishes wishes;
     private final List<ClothPart> parts;
+    private final ClothStrip onCloth;
     private final Strip strip;
     private final Placing placing;
     private final List<Finding> findings;
 
-    private Laying(Cloth cloth, Stuff stuff, LayWishes wishes, List<ClothPart> parts, List<Finding> findings) {
+    private Laying(
+            Cloth cloth,
+            Stuff stuff,
+            LayWishes wishes,
+            List<ClothPart> parts,
+            List<Finding> findings,
+            ClothStrip onCloth) {
         this.cloth = cloth;
         this.stuff = stuff;
         this.wishes = wishes;
         this.parts = List.copyOf(parts);
         this.findings = List.copyOf(findings);
-        this.strip = ClothStrip.of(cloth, wishes, parts);
+        this.onCloth = onCloth;
+        this.strip = onCloth.with(wishes.byHand());
         this.placing = new Placing(cloth, wishes.gapMm(), this.parts);
     }
 
@@ -57,7 +61,7 @@ public final class Laying {
     public static Laying of(Pattern pattern, Cloth cloth, Stuff stuff, LayWishes wishes) {
         List<Finding> findings = new ArrayList<>();
         List<ClothPart> parts = ClothParts.of(pattern, cloth, stuff, wishes, findings);
-        Laying laying = new Laying(cloth, stuff, wishes, parts, findings);
+        Laying laying = new Laying(cloth, stuff, wishes, parts, findings, new ClothStrip(cloth, wishes.gapMm(), parts));
         laying.strip.parts().stream()
                 .filter(p -> !laying.goesAcross(p))
                 .findFirst()
@@ -88,7 +92,7 @@ public final class Laying {
             List<Finding> said = new ArrayList<>(single.findings);
             said.add(Finding.note(
                     e.place(), "Half of the cloth is too narrow for it; the cloth is laid in a single layer."));
-            return new Laying(single.cloth, stuff, wishes, single.parts, said);
+            return new Laying(single.cloth, stuff, wishes, single.parts, said, single.onCloth);
         }
     }
 
@@ -177,7 +181,7 @@ public final class Laying {
                 placed.get(i).ifPresent(held::add);
             }
         }
-        return new Laying(cloth, stuff, wishes.withByHand(held), parts, findings);
+        return new Laying(cloth, stuff, wishes.withByHand(held), parts, findings, onCloth);
     }
 
     /**
@@ -235,14 +239,7 @@ public final class Laying {
      * @return letters and digits
      */
     public String mark() {
-        try {
-            Strip bare = ClothStrip.of(cloth, wishes.withByHand(List.of()), parts);
-            byte[] digest =
-                    MessageDigest.getInstance("SHA-256").digest(bare.toString().getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest, 0, 12);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return onCloth.mark();
     }
 
     /**

@@ -274,16 +274,14 @@ final class Arrangement {
                 }
             }
         }
-        length += more;
+        double[] moved = x.clone();
         for (int i = fixedCount; i < count; i++) {
-            if (middle(i) >= from) {
-                double nx = forms.get(form[i]).allowedX(x[i] + more, length);
-                if (!Double.isNaN(nx)) {
-                    put(i, form[i], nx, y[i]);
-                }
+            double there = forms.get(form[i]).allowedX(x[i] + more, length + more);
+            if (middle(i) >= from && !Double.isNaN(there)) {
+                moved[i] = there;
             }
         }
-        load(snapshot());
+        load(new Snapshot(length + more, form.clone(), moved, y.clone()));
     }
 
     double middle(int i) {

@@ -9,7 +9,6 @@ import trueseam.worktable.project.ClothPart.Lengths;
 import trueseam.worktable.project.ClothPart.OneCloth;
 import trueseam.worktable.project.Kept;
 import trueseam.worktable.project.NoSuchProjectException;
-import trueseam.worktable.project.Project;
 
 /**
  * Keeps what a search found, in the name of the tab that began it; only while the cloth and what lies on it are what was searched for. Used by
@@ -68,16 +67,15 @@ final class Keeper implements Search.Keeping {
     private boolean keep(String label, UnaryOperator<OneCloth> how) {
         for (int i = 0; i < TRIES; i++) {
             try {
-                long before = desk.shelf().kept(id).version();
-                Project now = desk.shelf().kept(id).project();
-                if (!now.cloth().of(stuff).equals(searched)) {
+                Kept before = desk.shelf().kept(id);
+                if (!before.project().cloth().of(stuff).equals(searched)) {
                     return false;
                 }
                 OneCloth changed = how.apply(searched);
                 // What was found and how much it takes elsewhere are one thing to take back.
                 Kept changedNow = desk.change(
                         id,
-                        before,
+                        before.version(),
                         tab,
                         kept -> kept.changed(
                                 label,
